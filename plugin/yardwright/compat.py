@@ -1,0 +1,23 @@
+"""What differs between QGIS 3.22 to 3.44 and 4: every such difference stands here and nowhere else."""
+
+from qgis.core import Qgis, QgsPalLayerSettings
+
+
+def label_placement(name):
+    """The label placement ``name`` (``OverPoint``, ``Line``, ``Horizontal``): an enum of Qgis since 3.26."""
+    return getattr(getattr(Qgis, "LabelPlacement", QgsPalLayerSettings), name)
+
+
+def label_quadrant(name):
+    """Where a label stands about its point (``QuadrantAboveRight``...): renamed in QGIS 3.26."""
+    new = getattr(Qgis, "LabelQuadrantPosition", None)
+    if new is not None:
+        return getattr(new, name.replace("Quadrant", ""))
+    return getattr(QgsPalLayerSettings, name)
+
+
+def background_shape(name):
+    """The shape ``name`` (``ShapeRectangle``) behind a text: moved within QGIS since 3.22."""
+    from qgis.core import QgsTextBackgroundSettings
+
+    return getattr(getattr(QgsTextBackgroundSettings, "ShapeType", QgsTextBackgroundSettings), name)

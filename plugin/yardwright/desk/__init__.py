@@ -1,0 +1,1 @@
+"""What is seen in the QGIS window: toolbar, dialogs, panels."""

@@ -1,0 +1,1 @@
+"""The pixels: pictures cut, turned and written (GDAL and numpy), without QGIS."""

@@ -1,0 +1,353 @@
+"""One hole laid out in its frame: its green and approach, its tees, and the line of play of each."""
+
+from dataclasses import dataclass, replace
+
+import numpy as np
+
+from ..model.geometry import bounds_array, coordinates, map_points
+from .frame import frame_about
+from .green import anchor_of, green_along
+from .line import LineOfPlay, as_point, tee_reference
+from .par import pars_for
+from .units import UNITS, YARD
+from .whose import HoleHere, assign
+
+APPROACH_YD = 150.0
+SHORT_APPROACH_YD = 100.0
+SHORT_HOLE_YD = 300.0
+"""The approach is taken from about the 150 yd marker, on a very short par 4 from the 100 yd marker
+(common practice, no source)."""
+
+_PLACED = ("green", "tee", "plate", "marker")
+
+
+@dataclass(frozen=True)
+class TeePlay:
+    """One tee set of a hole: ``feature`` is its tee or plate, ``reference`` (x, y) where it is measured
+    from, ``line`` its own line of play."""
+
+    tee_set: str
+    feature: object
+    reference: object
+    line: LineOfPlay
+    remarks: tuple = ()
+
+    @property
+    def length(self):
+        """The hole's length from this tee, metres."""
+        return self.line.length
+
+
+@dataclass(frozen=True)
+class PlayedHole:
+    """A hole in its frame (metres). ``line``: the drawn line, shapely; ``drawn``: the same as LineOfPlay;
+    ``green``: GreenPlay or None; ``tees``: TeePlay from the longest set's order of the course;
+    ``features``: all that may matter here, geometry in the frame."""
+
+    number: int
+    hole: object
+    frame: object
+    drawn: LineOfPlay = None
+    green: object = None
+    tees: tuple = ()
+    features: tuple = ()
+    line_remarks: tuple = ()
+    green_remarks: tuple = ()
+
+    @property
+    def line(self):
+        """The drawn line as a shapely LineString, None when there is none."""
+        return None if self.drawn is None else self.drawn.shape
+
+    @property
+    def remarks(self):
+        """All remarks on the line, the green and the tees."""
+        own = self.line_remarks + self.green_remarks
+        return own + tuple(remark for tee in self.tees for remark in tee.remarks)
+
+    @property
+    def end(self):
+        """Where a line of play ends: the green's middle, else the end of the drawn line."""
+        return self.drawn.points[-1] if self.green is None else self.green.middle
+
+
+class CourseIndex:
+    """A course made quick to ask: bounds of all features, and which holes those without number serve."""
+
+    def __init__(self, course):
+        self.course = course
+        self.bounds = bounds_array([feature.geometry for feature in course.features])
+        self.holes = _holes_of_all(course)
+        self.named = {}
+        for position, numbers in enumerate(self.holes):
+            for number in numbers:
+                self.named.setdefault(number, []).append(position)
+        self.open = np.array([not numbers for numbers in self.holes], dtype=bool)
+
+    def named_of(self, number):
+        """The features given to a hole, by its number or by where they lie."""
+        return [self.course.features[position] for position in self.named.get(number, ())]
+
+    def open_within(self, box):
+        """The features given to no hole whose bounds meet ``box`` (x least, y least, x most, y most)."""
+        if not len(self.bounds):
+            return []
+        low_x, low_y, high_x, high_y = self.bounds.T
+        meets = (
+            self.open & (low_x <= box[2]) & (high_x >= box[0]) & (low_y <= box[3]) & (high_y >= box[1])
+        )
+        return [self.course.features[position] for position in np.flatnonzero(meets)]
+
+
+def _holes_of_all(course):
+    holes = [feature.holes for feature in course.features]
+    lost = [i for i, f in enumerate(course.features) if f.kind in _PLACED and not f.holes]
+    lines = [hole for hole in course.holes if hole.line is not None]
+    if not lost or not lines:
+        return holes
+    frame = frame_about(np.concatenate([coordinates(hole.line) for hole in lines]), course.crs)
+    to_plane = frame.to_frame(course.crs)
+    greens = [f for f in course.features if f.kind == "green" and f.holes]
+    green_of = {n: s for f, s in zip(greens, map_points([f.geometry for f in greens], to_plane)) for n in f.holes}
+    here = [
+        HoleHere(hole.number, shape, green_of.get(hole.number))
+        for hole, shape in zip(lines, map_points([hole.line for hole in lines], to_plane))
+    ]
+    shapes = map_points([course.features[i].geometry for i in lost], to_plane)
+    for position, shape in zip(lost, shapes):
+        holes[position] = assign(course.features[position].kind, shape, here)
+    return holes
+
+
+def play_hole(course, number, index=None):
+    """Hole ``number`` of a course laid out for measuring; None when there is nothing to lay out.
+
+    A hole can be laid out when its line is drawn, or when it has a tee (or plate) and a green. ``index``
+    saves work when many holes are asked for.
+    """
+    index = index or CourseIndex(course)
+    hole = course.hole(number)
+    named = index.named_of(number)
+    if hole is None or (hole.line is None and not {"green"} <= {f.kind for f in named} & _anchoring(named)):
+        return None
+
+    anchors = [f.geometry for f in named if f.kind in ("green", "tee", "plate")]
+    core = anchors if hole.line is None else [hole.line]
+    frame = frame_about(
+        np.concatenate([coordinates(shape) for shape in core]), course.crs, course.settings.height_m
+    )
+    to_frame = frame.to_frame(course.crs)
+    own = _in_frame(named, to_frame, index, number)
+    drawn, line_remarks = _drawn_line(hole, own, to_frame)
+    reach = np.concatenate([drawn.points, *(coordinates(f.geometry) for f in own if f.kind in _PLACED[:3])])
+    box = _box(reach, course.settings.corridor_yd * YARD + 5.0, frame.from_frame(course.crs))
+    features = own + _in_frame(index.open_within(box), to_frame, index, number)
+
+    green_feature, green_remarks = _green_of(own, drawn)
+    played = PlayedHole(
+        number, hole, frame, drawn, None, (), tuple(features), line_remarks, green_remarks
+    )
+    return _with_green_and_tees(played, green_feature, course)
+
+
+def _anchoring(named):
+    kinds = {f.kind for f in named}
+    return kinds if kinds & {"tee", "plate"} else set()
+
+
+def _in_frame(features, to_frame, index, number):
+    shapes = map_points([feature.geometry for feature in features], to_frame)
+    moved = []
+    for feature, shape in zip(features, shapes):
+        remark = feature.remark
+        if feature.kind in _PLACED and not feature.holes:
+            remark = "; ".join(filter(None, (remark, "has no hole number, given to this hole by where it lies")))
+        moved.append(replace(feature, geometry=shape, remark=remark))
+    return moved
+
+
+def _box(points, margin, from_frame):
+    """The bounds in the course's CRS of a frame rectangle about ``points``, ``margin`` metres wider."""
+    low, high = points.min(axis=0) - margin, points.max(axis=0) + margin
+    middle = (low + high) / 2
+    ring = from_frame(
+        [(x, y) for x in (low[0], middle[0], high[0]) for y in (low[1], middle[1], high[1])]
+    )
+    return (*ring.min(axis=0), *ring.max(axis=0))
+
+
+def _drawn_line(hole, own, to_frame):
+    greens = [f.geometry for f in own if f.kind == "green"]
+    if hole.line is None:
+        tees = [coordinates(f.geometry.centroid)[0] for f in own if f.kind in ("tee", "plate")]
+        green = coordinates(greens[0].centroid)[0]
+        start = max(tees, key=lambda tee: np.hypot(*(tee - green)))
+        return LineOfPlay([start, green]), ("no line of play is drawn: a straight one is taken",)
+    points = to_frame(coordinates(hole.line))
+    starts, ends = (any(g.distance(as_point(points[i])) < 1.0 for g in greens) for i in (0, -1))
+    remarks = (hole.remark,) if hole.remark else ()
+    if starts and not ends:
+        return LineOfPlay(points[::-1]), (*remarks, "the line is drawn from green to tee: it is turned round")
+    return LineOfPlay(points), remarks
+
+
+def _green_of(own, drawn):
+    greens = [f for f in own if f.kind == "green"]
+    if not greens:
+        return None, ("no green is drawn: distances end where the line of play ends",)
+    end = as_point(drawn.points[-1])
+    greens.sort(key=lambda f: f.geometry.distance(end))
+    chosen = greens[0]
+    remarks = [chosen.remark] if chosen.remark else []
+    if len(greens) > 1:
+        others = ", ".join(str(f.fid) for f in greens[1:])
+        remarks.append(f"other greens of this hole are left aside: feature {others}")
+    shared = [str(number) for number in chosen.holes]
+    if len(shared) > 1:
+        remarks.append(f"one green for holes {' and '.join(shared)}")
+    return chosen, tuple(remarks)
+
+
+def _with_green_and_tees(played, green_feature, course):
+    settings = course.settings
+    grounds = _teeing_grounds(played, course)
+    if green_feature is None:
+        return replace(played, tees=_tees(grounds, played.drawn, played.end, settings))
+
+    last_leg = played.drawn.direction_at(played.drawn.length)
+    anchor = anchor_of(green_feature.geometry, last_leg)
+
+    def along(approach_from, point):
+        return green_along(green_feature, approach_from, point, anchor, played.frame)
+
+    tees_to_anchor = _tees(grounds, played.drawn, anchor, settings)
+    longest = max(tees_to_anchor, key=lambda tee: tee.length, default=None)
+    start = played.drawn.points[0] if longest is None else longest.reference
+    length = played.drawn.legs_to(0.0, anchor) if longest is None else longest.length
+    remarks = []
+
+    named = _named_approach(played, anchor)
+    par = played.hole.par
+    if par is None:
+        par = pars_for(length, "yd", "men")[0]
+        if named is None and played.hole.approach_yd is None:
+            remarks.append(f"no par: approach as on a par {par}, judged by its length")
+    if named is not None:
+        green = along(*named)
+    elif played.hole.approach_yd is not None:
+        green = along(*_approach_on_line(played.drawn, anchor, played.hole.approach_yd, remarks))
+    elif par == 3:
+        green = along("tee", start)
+    else:
+        green = along(*_approach_on_line(played.drawn, anchor, APPROACH_YD, []))
+        tees = _tees(grounds, played.drawn, green.middle, settings)
+        longest_m = max((tee.length for tee in tees), default=played.drawn.legs_to(0.0, green.middle))
+        distance = SHORT_APPROACH_YD if longest_m < SHORT_HOLE_YD * YARD else APPROACH_YD
+        green = along(*_approach_on_line(played.drawn, anchor, distance, remarks))
+
+    tees = _tees(grounds, played.drawn, green.middle, settings)
+    return replace(
+        played,
+        green=green,
+        tees=tees,
+        green_remarks=played.green_remarks
+        + tuple(remarks)
+        + _chord_remarks(green, settings.unit)
+        + green.remarks,
+    )
+
+
+def _chord_remarks(green, unit):
+    if len(green.pieces) < 2:
+        return ()
+    start = green.pieces[0][0]
+    cuts = ", ".join(
+        f"{(low - start) / UNITS[unit]:.1f} to {(high - start) / UNITS[unit]:.1f}" for low, high in green.pieces
+    )
+    return (f"the approach line cuts the green in {len(green.pieces)} pieces: {cuts} {unit}",)
+
+
+def _named_approach(played, anchor):
+    """An approach point that somebody drew: a target or a marker marked as such; None if none."""
+    for feature in played.features:
+        if feature.get("approach") and played.number in feature.holes:
+            point = coordinates(feature.geometry)[0]
+            if np.hypot(*(point - anchor)) < 1.0:
+                continue
+            if feature.kind == "target":
+                return "point", point
+            if feature.kind == "marker":
+                posts = [
+                    coordinates(other.geometry)[0]
+                    for other in played.features
+                    if other.kind == "marker" and feature.get("pair") and other.get("pair") == feature.get("pair")
+                ]
+                return "marker", np.mean(posts, axis=0) if posts else point
+    return None
+
+
+def _approach_on_line(drawn, anchor, distance_yd, remarks):
+    station = drawn.station(anchor) - distance_yd * YARD
+    if station < 0:
+        remarks.append(f"the line of play is shorter than {distance_yd:g} yd: the approach is taken from its start")
+        return "start of the line", drawn.points[0]
+    return f"{distance_yd:g} yd", drawn.at(station)
+
+
+def _teeing_grounds(played, course):
+    """``[(tee set, feature, remarks)]`` in the course's order of tee sets; plates before tees."""
+    by_set, unnamed = {}, []
+    for feature in played.features:
+        if feature.kind not in ("tee", "plate") or feature not in played.features:
+            continue
+        names = [name.strip() for name in str(feature.get("tee_set", "")).split(",") if name.strip()]
+        for name in names:
+            by_set.setdefault(name, []).append(feature)
+        if not names:
+            unnamed.append(feature)
+
+    order = {tee_set.name: (tee_set.sort or 0, place) for place, tee_set in enumerate(course.tee_sets)}
+    last = (float("inf"), 0)
+    grounds = [
+        (name, *_ground_of(by_set[name])) for name in sorted(by_set, key=lambda n: (*order.get(n, last), n))
+    ]
+    end = played.drawn.points[-1]
+    unnamed.sort(key=lambda f: -np.hypot(*(coordinates(f.geometry.centroid)[0] - end)))
+    for place, feature in enumerate(unnamed, start=1):
+        name = "" if len(unnamed) == 1 else f"tee {place}"
+        grounds.append((name, feature, ("the tee names no tee set", *_own_remark(feature))))
+    return grounds
+
+
+def _own_remark(feature):
+    return (feature.remark,) if feature.remark else ()
+
+
+def _ground_of(features):
+    plates = [f for f in features if f.kind == "plate"]
+    pool = plates or sorted(features, key=lambda f: -f.geometry.area)
+    remarks = list(_own_remark(pool[0]))
+    if len(pool) > 1:
+        what = "plates" if plates else "tees"
+        others = ", ".join(str(f.fid) for f in pool[1:])
+        remarks.append(f"several {what} of this set: feature {pool[0].fid} is taken, not {others}")
+    return pool[0], tuple(remarks)
+
+
+def _tees(grounds, drawn, end, settings):
+    tees = []
+    for name, feature, remarks in grounds:
+        reference = _reference(feature, drawn, end, settings.tee_reference)
+        ahead = drawn.points[1:-1][drawn.turns > drawn.station(reference) + 1e-6]
+        points = np.concatenate([[reference], ahead, [end]])
+        if np.hypot(*np.diff(points, axis=0).T).sum() > 1.0:
+            tees.append(TeePlay(name, feature, reference, LineOfPlay(points), remarks))
+    return tuple(tees)
+
+
+def _reference(feature, drawn, end, which):
+    if feature.kind == "plate":
+        return coordinates(feature.geometry)[0]
+    station = drawn.station(coordinates(feature.geometry.centroid)[0])
+    ahead = drawn.points[1:-1][drawn.turns > station + 1e-6]
+    return tee_reference(feature.geometry, ahead[0] if len(ahead) else end, which)

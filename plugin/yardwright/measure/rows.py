@@ -1,0 +1,193 @@
+"""The rows of the result tables: what each figure is called and what kind of figure it is.
+
+Distances are metres inside a row; ``store.tables`` and the dialogs turn them into the course's unit.
+The metadata of each field says what it holds, so that a table knows its columns without a second list.
+"""
+
+from dataclasses import dataclass, field, fields
+
+
+def _distance(default=None):
+    """A length in metres; its column ends in ``_yd`` or ``_m``."""
+    return field(default=default, metadata={"holds": "distance"})
+
+
+def _area():
+    """An area in square metres; its column ends in ``_sqyd`` or ``_sqm``."""
+    return field(default=None, metadata={"holds": "area"})
+
+
+def _metres():
+    """A length that stays in metres whatever the course's unit; the name itself ends in ``_m``."""
+    return field(default=None, metadata={"holds": "metres"})
+
+
+def _azimuth():
+    """Degrees clockwise from true north, 0 <= azimuth < 360."""
+    return field(default=None, metadata={"holds": "azimuth"})
+
+
+def _angle():
+    """Degrees, not a direction."""
+    return field(default=None, metadata={"holds": "angle"})
+
+
+def _coordinate():
+    """A coordinate in the course's CRS."""
+    return field(default=None, metadata={"holds": "coordinate"})
+
+
+def _text(default=""):
+    return field(default=default, metadata={"holds": "text"})
+
+
+def _count():
+    return field(default=None, metadata={"holds": "count"})
+
+
+@dataclass(frozen=True)
+class LengthRow:
+    """A hole from one tee set, to the green's middle."""
+
+    hole: int = _count()
+    tee_set: str = _text()
+    length: float = _distance()
+    plus_minus: float = _distance()
+    scorecard: float = _distance()
+    difference: float = _distance()
+    par: int = _count()
+    par_check: str = _text()
+    remark: str = _text()
+
+
+@dataclass(frozen=True)
+class GreenRow:
+    """A hole's green along its line of approach."""
+
+    hole: int = _count()
+    approach_from: str = _text()
+    approach_azimuth: float = _azimuth()
+    depth: float = _distance()
+    width: float = _distance()
+    overall_depth: float = _distance()
+    overall_width: float = _distance()
+    area: float = _area()
+    chords: int = _count()
+    plus_minus: float = _distance()
+    remark: str = _text()
+
+
+@dataclass(frozen=True)
+class DistanceRow:
+    """One feature from one tee set; the green itself is a row of kind ``green``."""
+
+    hole: int = _count()
+    tee_set: str = _text()
+    kind: str = _text()
+    feature_id: int = _count()
+    label: str = _text()
+    side: str = _text()
+    reach: float = _distance()
+    clear: float = _distance()
+    enter: float = _distance()
+    leave: float = _distance()
+    aside: float = _distance()
+    station_near: float = _distance()
+    station_far: float = _distance()
+    short_of_green: float = _distance()
+    forced_carry: str = _text()
+    middle: float = _distance()
+    plus_minus: float = _distance()
+    remark: str = _text()
+
+
+@dataclass(frozen=True)
+class FairwayRow:
+    """The fairway's width at one station of a tee set's line; first, last and run-out stand in each row."""
+
+    hole: int = _count()
+    tee_set: str = _text()
+    station: float = _distance()
+    width: float = _distance()
+    left: float = _distance()
+    right: float = _distance()
+    first: float = _distance()
+    last: float = _distance()
+    run_out: float = _distance()
+    plus_minus: float = _distance()
+    remark: str = _text()
+
+
+@dataclass(frozen=True)
+class DoglegRow:
+    """One turn point that lies ahead of a tee set."""
+
+    hole: int = _count()
+    tee_set: str = _text()
+    turn: int = _count()
+    turn_station: float = _distance()
+    turn_angle: float = _angle()
+    turn_side: str = _text()
+    to_green: float = _distance()
+    plus_minus: float = _distance()
+    remark: str = _text()
+
+
+@dataclass(frozen=True)
+class LayupRow:
+    """Where to stop so that a chosen distance to the green's middle remains."""
+
+    hole: int = _count()
+    tee_set: str = _text()
+    remaining: float = _distance()
+    station: float = _distance()
+    plus_minus: float = _distance()
+    remark: str = _text()
+
+
+@dataclass(frozen=True)
+class MarkerRow:
+    """A distance marker checked; a pair of posts has a further row for the middle between them."""
+
+    hole: int = _count()
+    marker_id: str = _text()
+    states: float = _distance()
+    states_to: str = _text()
+    measured: float = _distance()
+    error: float = _distance()
+    verdict: str = _text()
+    proposed_x: float = _coordinate()
+    proposed_y: float = _coordinate()
+    move_m: float = _metres()
+    move_azimuth: float = _azimuth()
+    plus_minus: float = _distance()
+    remark: str = _text()
+
+
+@dataclass(frozen=True)
+class Measures:
+    """All that was measured, a tuple of rows a table; ``problems`` belong to no single figure."""
+
+    lengths: tuple = ()
+    greens: tuple = ()
+    distances: tuple = ()
+    fairways: tuple = ()
+    doglegs: tuple = ()
+    layups: tuple = ()
+    markers: tuple = ()
+    problems: tuple = ()
+
+
+_SUFFIX = {"distance": {"yd": "_yd", "m": "_m"}, "area": {"yd": "_sqyd", "m": "_sqm"}}
+
+
+def columns(row_type, unit):
+    """``(attribute, column name, what it holds)`` of each column of a table, in order.
+
+    >>> columns(LayupRow, "yd")[2]
+    ('remaining', 'remaining_yd', 'distance')
+    """
+    return tuple(
+        (f.name, f.name + _SUFFIX.get(f.metadata["holds"], {}).get(unit, ""), f.metadata["holds"])
+        for f in fields(row_type)
+    )

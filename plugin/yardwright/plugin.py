@@ -1,0 +1,51 @@
+"""What is added to QGIS, and taken away again."""
+
+from qgis.core import Qgis, QgsApplication, QgsMessageLog
+
+from . import how_to_get, missing_libraries
+
+
+class YardwrightPlugin:
+    """Keeps one list of callables that undo what was added; ``unload`` runs it from the end."""
+
+    def __init__(self, iface):
+        self.iface = iface
+        self._undo = []
+
+    def initProcessing(self):
+        """Add the Processing provider; QGIS calls this alone in ``qgis_process``."""
+        from .processing.provider import YardwrightProvider
+
+        registry = QgsApplication.processingRegistry()
+        provider = YardwrightProvider()
+        registry.addProvider(provider)
+        self._undo.append(lambda: registry.removeProvider(provider))
+
+    def initGui(self):
+        """Add everything to the desktop; what was added is taken away again should a part fail."""
+        try:
+            self.initProcessing()
+            missing = missing_libraries()
+            if missing:
+                self._tell_missing(missing)
+        except Exception:
+            self.unload()
+            raise
+
+    def unload(self):
+        """Take everything away, last added first; one failure does not keep the rest in QGIS."""
+        while self._undo:
+            undo = self._undo.pop()
+            try:
+                undo()
+            except Exception as error:
+                QgsMessageLog.logMessage(
+                    f"Something could not be taken away: {error!r}", "Yardwright", Qgis.MessageLevel.Warning
+                )
+
+    def _tell_missing(self, missing):
+        what, remedy = how_to_get(missing)
+        bar = self.iface.messageBar()
+        item = bar.createMessage(what, remedy)
+        bar.pushWidget(item, Qgis.MessageLevel.Warning)
+        self._undo.append(lambda: bar.popWidget(item))

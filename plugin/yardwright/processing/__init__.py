@@ -1,0 +1,1 @@
+"""Processing provider: one file an algorithm, each reads its parameters, calls and writes."""

@@ -1,0 +1,38 @@
+"""The Processing provider: what ``yardwright:...`` stands for in the toolbox and in ``qgis_process``."""
+
+from qgis.core import QgsProcessingProvider
+
+from ..resources import icon, icon_path
+from .check_markers import CheckMarkers
+from .export_windows import ExportWindows
+from .import_features import ImportFeatures
+from .measure_course import MeasureCourse
+from .start_course import StartCourse
+
+ALGORITHMS = (StartCourse, ImportFeatures, MeasureCourse, CheckMarkers, ExportWindows)
+
+
+class YardwrightProvider(QgsProcessingProvider):
+    """Lists the algorithms; each of them is a file of its own beside this one."""
+
+    def id(self):
+        return "yardwright"
+
+    def name(self):
+        return "Yardwright"
+
+    def longName(self):
+        return "Yardwright (yardage guide of a golf course)"
+
+    def icon(self):
+        return icon("yardwright")
+
+    def svgIconPath(self):
+        return icon_path("yardwright")
+
+    def supportsNonFileBasedOutput(self):
+        return False
+
+    def loadAlgorithms(self):
+        for algorithm in ALGORITHMS:
+            self.addAlgorithm(algorithm())

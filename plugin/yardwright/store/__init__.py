@@ -1,0 +1,1 @@
+"""The only translation between the outside (QGIS layers, files) and the model."""

@@ -1,0 +1,104 @@
+"""The course's group of layers in a QGIS project, known by its mark and never by its name."""
+
+import os
+
+from qgis.core import QgsLayerTreeGroup
+
+from ..model.errors import YardwrightError
+from ..model.kinds import KINDS, TABLES
+from .course_file import CourseLayers
+
+COURSE_MARK = "yardwright/course"
+"""Custom property of a group: the place of its course."""
+KIND_MARK = "yardwright/kind"
+"""Custom property of a layer: the name of its kind."""
+
+
+def add_course_group(project, course_layers):
+    """The group of a course in ``project`` (a QgsProject), made if it is not there; a QgsLayerTreeGroup.
+
+    The project takes over the layers it needs from ``course_layers``. A group that lacks layers, because
+    somebody removed them, gets them back. In a project without layers the project takes the course's CRS.
+    """
+    place = course_layers.place
+    if not project.mapLayers():
+        project.setCrs(course_layers.crs, True)  # True: the ellipsoid too, which would be NONE otherwise
+    group = _find(project, place)
+    if group is None:
+        group = project.layerTreeRoot().insertGroup(0, _title(course_layers))
+        group.setCustomProperty(COURSE_MARK, place)
+    present = _layers_by_kind(group)
+    for row, kind in enumerate(sorted(KINDS, key=lambda kind: -kind.drawn_over)):
+        if kind.name not in present:
+            _add(project, group, row, course_layers, kind)
+    tables = next((child for child in group.children() if isinstance(child, QgsLayerTreeGroup)), None)
+    if tables is None:
+        tables = group.addGroup("Tables")
+    for row, kind in enumerate(TABLES):
+        if kind.name not in present:
+            _add(project, tables, row, course_layers, kind)
+    tables.setExpanded(False)
+    return group
+
+
+def course_groups(project):
+    """``{place: QgsLayerTreeGroup}`` of the courses in ``project``."""
+    groups = {}
+    for group in project.layerTreeRoot().findGroups(True):
+        place = group.customProperty(COURSE_MARK)
+        if place:
+            groups.setdefault(str(place), group)
+    return groups
+
+
+def course_layers_of(group):
+    """CourseLayers of a course's group, made of the project's own layers (closing it closes none of them).
+
+    Raises YardwrightError when layers are missing or cannot be read.
+    """
+    place = group.customProperty(COURSE_MARK)
+    present = _layers_by_kind(group)
+    missing = [
+        kind.name for kind in KINDS + TABLES if kind.name not in present or not present[kind.name].isValid()
+    ]
+    if not place or missing:
+        raise YardwrightError(
+            f"The course “{group.name()}” lacks these layers: {', '.join(missing) or 'all'}.",
+            "Open the course again, or check that its file is still where it was.",
+        )
+    return CourseLayers(str(place), present["hole"].crs(), present)
+
+
+def _find(project, place):
+    wanted = _same(place)
+    return next((group for known, group in course_groups(project).items() if _same(known) == wanted), None)
+
+
+def _same(place):
+    """A place as it is compared: one file has one."""
+    return os.path.normcase(os.path.realpath(place))
+
+
+def _title(course_layers):
+    row = next(course_layers.layers["course_info"].getFeatures(), None)
+    name = row["name"] if row is not None else None
+    return str(name) if name else "Course"
+
+
+def _layers_by_kind(group):
+    layers = {}
+    for node in group.findLayers():
+        layer = node.layer()
+        if layer is not None and layer.customProperty(KIND_MARK):
+            layers.setdefault(str(layer.customProperty(KIND_MARK)), layer)
+    return layers
+
+
+def _add(project, group, row, course_layers, kind):
+    layer = course_layers.layers[kind.name]
+    layer.loadDefaultStyle()
+    layer.setName(kind.title)
+    layer.setCustomProperty(KIND_MARK, kind.name)
+    project.addMapLayer(layer, False)
+    node = group.insertLayer(row, layer)
+    node.setExpanded(False)

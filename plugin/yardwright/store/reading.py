@@ -1,0 +1,471 @@
+"""QGIS layers to a model Course: unsaved edits included, NULL turned into None, bad data told of.
+
+Nothing in the layers stops the reading. What cannot be used is left out with a text in the course's
+problems that names layer and feature; what could be mended carries a remark.
+"""
+
+import math
+from types import MappingProxyType
+
+import numpy as np
+import shapely
+from qgis.core import NULL, QgsFeatureRequest, QgsGeometry, QgsWkbTypes
+from qgis.PyQt.QtCore import QDate, QDateTime
+from shapely.geometry import LineString, MultiLineString, MultiPolygon, Point, Polygon
+from shapely.ops import linemerge
+from shapely.validation import make_valid
+
+from ..model.course import Course, Feature, Hole, ImageDate, Settings, TeeSet
+from ..model.errors import YardwrightError
+from ..model.geometry import coordinates
+from ..model.kinds import BOOLEAN, BY_NAME, DATE, FEATURE_KINDS, INTEGER, REAL
+from ..model.numbers import parse_holes
+
+_OWN_PLACE = ("holes", "label", "seen_in", "view")  # Feature has attributes of its own for these
+_SHAPELY_2 = hasattr(shapely, "from_wkb")
+_PLAIN = (
+    QgsWkbTypes.Type.Point,
+    QgsWkbTypes.Type.LineString,
+    QgsWkbTypes.Type.Polygon,
+    QgsWkbTypes.Type.MultiPoint,
+    QgsWkbTypes.Type.MultiLineString,
+    QgsWkbTypes.Type.MultiPolygon,
+)
+
+
+def read_course(course_layers):
+    """Everything the layers say at this moment, as a model Course.
+
+    ``features`` holds the kinds of ``model.kinds.FEATURE_KINDS`` but ``hole``; ``read_features`` gives
+    the others.
+    """
+    problems = []
+    info = _course_info(course_layers, problems)
+    features = []
+    for kind in FEATURE_KINDS:
+        if kind != "hole":
+            features.extend(_features(course_layers, BY_NAME[kind], problems))
+    return Course(
+        name=info.get("name") or "",
+        crs=crs_text(course_layers.crs),
+        holes=_holes(course_layers, problems),
+        features=tuple(features),
+        tee_sets=_tee_sets(course_layers, problems),
+        images=_images(course_layers, problems),
+        scorecard=MappingProxyType(_scorecard(course_layers, problems)),
+        settings=_settings(info, problems),
+        problems=tuple(problems),
+    )
+
+
+def read_features(course_layers, kind, problems=None):
+    """The model Features of one kind (``window``, ``pin``, ``green``...), a tuple.
+
+    Texts on what was left out are appended to the list ``problems``.
+    """
+    return tuple(_features(course_layers, BY_NAME[kind], [] if problems is None else problems))
+
+
+def crs_text(crs):
+    """A QgsCoordinateReferenceSystem as ``EPSG:n`` or, where it has no such name, as WKT."""
+    if crs.authid().upper().startswith("EPSG:"):
+        return crs.authid()
+    return crs.toWkt(type(crs).WktVariant.WKT_PREFERRED)
+
+
+def plain_value(value):
+    """An attribute as QGIS hands it out, as a plain Python value: NULL is None, a date its ISO text."""
+    if value is None or value == NULL:
+        return None
+    if isinstance(value, QDate):
+        return value.toString("yyyy-MM-dd") if value.isValid() else None
+    if isinstance(value, QDateTime):
+        return plain_value(value.date())
+    return value
+
+
+class _Rows:
+    """The rows of one layer: ids, clean values by field, remarks, and geometries as QGIS has them."""
+
+    def __init__(self, course_layers, kind):
+        layer = course_layers.layers[kind.name]
+        request = QgsFeatureRequest()
+        if kind.geometry is None:
+            request.setFlags(QgsFeatureRequest.Flag.NoGeometry)
+        places = [(field, layer.fields().lookupField(field.name)) for field in kind.fields]
+        self.kind = kind
+        self.places = [(field, place) for field, place in places if place >= 0]
+        self.missing = [field.name for field, place in places if place < 0]
+        self.features = list(layer.getFeatures(request))
+        self.ids = [feature.id() for feature in self.features]
+
+    def values(self):
+        """``(values by field name, [remark, ...])`` of each row; a field without a value is absent."""
+        for feature in self.features:
+            attributes = feature.attributes()
+            values, remarks = {}, []
+            for field, place in self.places:
+                value = attributes[place]
+                if type(value) is not str and type(value) is not int:
+                    value = plain_value(value)
+                if value is None or value == "":
+                    continue
+                value = _clean(field, value, remarks)
+                if value is not None:
+                    values[field.name] = value
+            yield values, remarks
+
+    def missing_fields(self):
+        if not self.missing:
+            return []
+        return [f"Layer {self.kind.name} lacks the fields {', '.join(self.missing)}; they count as empty."]
+
+
+def _clean(field, value, remarks):
+    """The value in its field's type, or None with a remark where it has not got one."""
+    try:
+        if field.type == INTEGER:
+            number = float(value)
+            if not number.is_integer():
+                raise ValueError
+            value = int(number)
+        elif field.type == REAL:
+            value = float(value)
+            if not math.isfinite(value):
+                raise ValueError
+        elif field.type == BOOLEAN:
+            return bool(value)
+        else:
+            value = str(value).strip()
+            if field.type == DATE:
+                return value or None
+    except (TypeError, ValueError, OverflowError):
+        remarks.append(f"{field.name} “{value}” is not a number of its kind and was left out")
+        return None
+    if field.values is not None and value not in field.values:
+        if value:
+            remarks.append(f"{field.name} “{value}” is none of {', '.join(field.values)} and was left out")
+        return None
+    if field.low is not None and value < field.low or field.high is not None and value > field.high:
+        limits = f"at least {field.low}" if field.high is None else f"between {field.low} and {field.high}"
+        remarks.append(f"{field.name} {value} is not {limits}")
+    return value
+
+
+def _features(course_layers, kind, problems):
+    rows = _Rows(course_layers, kind)
+    problems.extend(rows.missing_fields())
+    shapes = _geometries(kind, rows.features, rows.ids, problems)
+    features = []
+    for fid, (values, remarks), (geometries, mended) in zip(rows.ids, rows.values(), shapes):
+        if not geometries:
+            continue
+        holes = _holes_given(kind, values, remarks)
+        remark = "; ".join(([mended] if mended else []) + remarks)
+        own = MappingProxyType({name: value for name, value in values.items() if name not in _OWN_PLACE})
+        for geometry in geometries:
+            features.append(
+                Feature(
+                    kind=kind.name,
+                    fid=fid,
+                    geometry=geometry,
+                    holes=holes,
+                    label=values.get("label", ""),
+                    seen_in=values.get("seen_in", ""),
+                    view=values.get("view", "clear"),
+                    attributes=own,
+                    remark=remark,
+                )
+            )
+    return features
+
+
+def _holes_given(kind, values, remarks):
+    if "hole" in values:
+        return (values["hole"],) if 1 <= values["hole"] <= 99 else ()
+    try:
+        return parse_holes(values.get("holes", ""))
+    except YardwrightError as error:
+        remarks.append(f"the text in holes was not understood: {error.what}")
+        return ()
+
+
+def _holes(course_layers, problems):
+    kind = BY_NAME["hole"]
+    rows = _Rows(course_layers, kind)
+    problems.extend(rows.missing_fields())
+    told = []  # a row without a line is quite right here: startcourse makes such rows
+    shapes = _geometries(kind, rows.features, rows.ids, told, may_lack_geometry=True)
+    problems.extend(told)
+    holes = {}
+    for fid, (values, remarks), (geometries, mended) in zip(rows.ids, rows.values(), shapes):
+        number = values.get("number")
+        if number is None or not 1 <= number <= 99:
+            problems.append(f"Layer hole, feature {fid}: it has no hole number and was left out.")
+            continue
+        line = geometries[0] if geometries else None
+        if line is not None and line.geom_type != "LineString":
+            line = max(line.geoms, key=lambda part: part.length)
+            mended = "the line of play is in several parts; the longest was taken"
+        hole = Hole(
+            number=number,
+            line=line,
+            fid=fid,
+            name=values.get("name", ""),
+            par=values.get("par"),
+            stroke_index=values.get("stroke_index"),
+            approach_yd=values.get("approach_yd"),
+            seen_in=values.get("seen_in", ""),
+            view=values.get("view", "clear"),
+            description=values.get("description", ""),
+            remark="; ".join(([mended] if mended else []) + remarks),
+        )
+        other = holes.get(number)
+        if other is not None:
+            keep, drop = (other, hole) if other.line is not None or line is None else (hole, other)
+            problems.append(
+                f"Layer hole, feature {drop.fid}: there is another hole {number} (feature {keep.fid}); "
+                "this one was left out."
+            )
+            hole = keep
+        holes[number] = hole
+    return tuple(holes[number] for number in sorted(holes))
+
+
+def _tee_sets(course_layers, problems):
+    rows = _Rows(course_layers, BY_NAME["tee_set"])
+    tee_sets = {}
+    for fid, (values, remarks) in zip(rows.ids, rows.values()):
+        problems.extend(f"Table tee_set, row {fid}: {remark}." for remark in remarks)
+        name = values.get("name")
+        if not name or name in tee_sets:
+            reason = f"there is another tee set “{name}”" if name else "it has no name"
+            problems.append(f"Table tee_set, row {fid}: {reason}; it was left out.")
+            continue
+        tee_sets[name] = TeeSet(name, values.get("colour", ""), values.get("sort", 0), values.get("players"))
+    return tuple(sorted(tee_sets.values(), key=lambda tee_set: tee_set.sort))
+
+
+def _images(course_layers, problems):
+    rows = _Rows(course_layers, BY_NAME["image"])
+    images = {}
+    for fid, (values, remarks) in zip(rows.ids, rows.values()):
+        problems.extend(f"Layer image, feature {fid}: {remark}." for remark in remarks)
+        name = values.get("id")
+        if not name or name in images:
+            reason = f"there is another image “{name}”" if name else "it has no id"
+            problems.append(f"Layer image, feature {fid}: {reason}; it was left out.")
+            continue
+        images[name] = ImageDate(
+            id=name,
+            gsd_m=values.get("gsd_m"),
+            rmse_m=values.get("rmse_m"),
+            taken=values.get("taken", ""),
+            credit=values.get("credit", ""),
+            licence=values.get("licence", ""),
+            print_allowed=values.get("print_allowed", False),
+        )
+    return tuple(images.values())
+
+
+def _scorecard(course_layers, problems):
+    rows = _Rows(course_layers, BY_NAME["scorecard"])
+    yards = {}
+    for fid, (values, remarks) in zip(rows.ids, rows.values()):
+        problems.extend(f"Table scorecard, row {fid}: {remark}." for remark in remarks)
+        key = (values.get("hole"), values.get("tee_set"))
+        if None in key:
+            problems.append(f"Table scorecard, row {fid}: it lacks hole or tee set and was left out.")
+        elif key in yards:
+            problems.append(
+                f"Table scorecard, row {fid}: hole {key[0]} from {key[1]} stands there twice; the first counts."
+            )
+        elif values.get("yards") is not None:
+            yards[key] = values["yards"]
+    return yards
+
+
+def _course_info(course_layers, problems):
+    rows = _Rows(course_layers, BY_NAME["course_info"])
+    problems.extend(rows.missing_fields())
+    every = list(rows.values())
+    if len(every) != 1:
+        problems.append(f"Table course_info has {len(every)} rows instead of one; the first counts.")
+    if not every:
+        return {}
+    values, remarks = every[0]
+    problems.extend(f"Table course_info: {remark}." for remark in remarks)
+    return values
+
+
+def _settings(info, problems):
+    """The settings the course's row gives; one that is out of its limits counts as not given."""
+    given = {}
+    for field in BY_NAME["course_info"].fields:
+        value = info.get(field.name)
+        if value is None or not hasattr(Settings, field.name):
+            continue
+        if field.low is not None and value < field.low:
+            problems.append(f"Table course_info: {field.name} {value} was not used; {field.default} counts.")
+            continue
+        given[field.name] = value
+    return Settings(**given)
+
+
+# Geometry. Each row gives (list of shapely geometries, remark); an empty list when it was left out.
+
+
+def _geometries(kind, features, ids, problems, may_lack_geometry=False):
+    def leave_out(fid, reason):
+        problems.append(f"Layer {kind.name}, feature {fid}: {reason}; it was left out.")
+        return [], ""
+
+    raw = [feature.geometry() for feature in features]
+    wkb = [None if geometry.isNull() else bytes(_flat(geometry).asWkb()) for geometry in raw]
+    shapes = _from_wkb(wkb)
+    sound = _sound(kind, shapes)
+    results = []
+    for geometry, fid, shape, is_sound in zip(raw, ids, shapes, sound):
+        if is_sound:
+            results.append(([shape], ""))
+            continue
+        if geometry.isNull() or geometry.isEmpty():
+            results.append(([], "") if may_lack_geometry else leave_out(fid, "it has no geometry"))
+            continue
+        try:
+            results.append(_mended(kind, geometry, shape))
+        except _Unusable as reason:
+            results.append(leave_out(fid, str(reason)))
+    return results
+
+
+class _Unusable(Exception):
+    """Why a geometry is left out."""
+
+
+def _flat(geometry):
+    """The geometry without Z and M, its curves as segments."""
+    if geometry.wkbType() in _PLAIN:
+        return geometry
+    if QgsWkbTypes.isCurvedType(geometry.wkbType()):
+        flat = QgsGeometry(geometry.constGet().segmentize())
+    else:
+        flat = QgsGeometry(geometry)
+    inner = flat.get()
+    inner.dropZValue()
+    inner.dropMValue()
+    return flat
+
+
+def _from_wkb(wkb):
+    """shapely geometries; None for one that GEOS does not take (a ring not closed, too few points)."""
+    if _SHAPELY_2:
+        return list(shapely.from_wkb(np.array(wkb, dtype=object), on_invalid="ignore")) if wkb else []
+    from shapely.wkb import loads
+
+    shapes = []
+    for one in wkb:
+        try:
+            shapes.append(None if one is None else loads(one))
+        except Exception:
+            shapes.append(None)
+    return shapes
+
+
+def _sound(kind, shapes):
+    """Whether each shape can be taken as it is: of the layer's type, finite, not empty, valid."""
+    if not _SHAPELY_2:
+        return [
+            shape is not None
+            and shape.geom_type == kind.geometry
+            and not shape.is_empty
+            and bool(np.isfinite(coordinates(shape)).all())
+            and shape.is_valid
+            for shape in shapes
+        ]
+    if not shapes:
+        return []
+    array = np.array(shapes, dtype=object)
+    type_id = {"Point": 0, "LineString": 1, "Polygon": 3}[kind.geometry]
+    points, owner = shapely.get_coordinates(array, return_index=True)
+    sound = (shapely.get_type_id(array) == type_id) & ~shapely.is_empty(array)
+    sound[owner[~np.isfinite(points).all(axis=1)]] = False
+    sound[sound] = shapely.is_valid(array[sound])
+    return sound.tolist()
+
+
+def _mended(kind, geometry, shape):
+    """``([shapely geometry, ...], remark)`` of a geometry that cannot be taken as it is."""
+    if shape is None:
+        shape = _rebuilt(geometry)
+    if not np.isfinite(coordinates(shape)).all():
+        raise _Unusable("it has a coordinate that is not a number")
+    mend = {"Point": _points, "LineString": _line, "Polygon": _areas}[kind.geometry]
+    return mend(list(_simple_parts(shape)))
+
+
+def _rebuilt(geometry):
+    """A shapely geometry from the vertices QGIS sees: rings closed, parts with too few points dropped."""
+    polygons, lines = [], []
+    for part in _flat(geometry).constParts():
+        if QgsWkbTypes.geometryType(part.wkbType()) == QgsWkbTypes.GeometryType.PolygonGeometry:
+            rings = [part.exteriorRing()] + [part.interiorRing(i) for i in range(part.numInteriorRings())]
+            rings = [_vertices(ring) for ring in rings if ring is not None]
+            if rings and len(set(rings[0])) >= 3:
+                polygons.append(Polygon(rings[0], [ring for ring in rings[1:] if len(set(ring)) >= 3]))
+        else:
+            vertices = _vertices(part)
+            if len(set(vertices)) >= 2:
+                lines.append(LineString(vertices))
+    if not polygons and not lines:
+        raise _Unusable("it has too few points")
+    return MultiPolygon(polygons) if polygons else MultiLineString(lines)
+
+
+def _vertices(part):
+    vertices = [(vertex.x(), vertex.y()) for vertex in part.vertices()]
+    if not np.isfinite(vertices).all():
+        raise _Unusable("it has a coordinate that is not a number")
+    return vertices
+
+
+def _simple_parts(shape):
+    parts = getattr(shape, "geoms", None)
+    if parts is None:
+        if not shape.is_empty:
+            yield shape
+        return
+    for part in parts:
+        yield from _simple_parts(part)
+
+
+def _points(parts):
+    points = [part for part in parts if part.geom_type == "Point"]
+    if not points:
+        raise _Unusable("it is not a point")
+    return [Point(point.x, point.y) for point in points], ""
+
+
+def _line(parts):
+    lines = [part for part in parts if part.geom_type in ("LineString", "LinearRing") and part.length > 0]
+    if not lines:
+        raise _Unusable("it is not a line of two points or more")
+    line = lines[0] if len(lines) == 1 else linemerge(lines)
+    return [line], ""
+
+
+def _areas(parts):
+    """One polygon, or a multi-polygon where the parts lie apart."""
+    polygons = [part for part in parts if part.geom_type == "Polygon"]
+    if not polygons:
+        raise _Unusable("it is not an area")
+    shape = polygons[0] if len(polygons) == 1 else MultiPolygon(polygons)
+    remark = ""
+    if not shape.is_valid:
+        made = make_valid(shape)
+        polygons = [part for part in _simple_parts(made) if part.geom_type == "Polygon" and part.area > 0]
+        if not polygons:
+            raise _Unusable("its outline encloses nothing")
+        shape = polygons[0] if len(polygons) == 1 else MultiPolygon(polygons)
+        remark = "the outline crosses or touches itself and was mended"
+    return [shape], remark

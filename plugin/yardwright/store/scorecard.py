@@ -1,0 +1,247 @@
+"""The scorecard as CSV: ``hole,par,stroke_index,name,<tee set>,<tee set>...``, yards or metres.
+
+A column headed ``<tee set> m`` is in metres. UTF-8 with or without byte order mark; comma, semicolon or
+tab between cells; with semicolon or tab a decimal comma is read as well.
+"""
+
+import csv
+import io
+import math
+import re
+from dataclasses import dataclass, field
+from types import MappingProxyType
+
+from ..measure.units import YARD
+from ..model.course import Hole, TeeSet
+from ..model.errors import YardwrightError
+from ..model.kinds import BY_NAME
+from .cells import bare, guarded
+from .files import written_beside
+
+_KNOWN = ("hole", "par", "stroke_index", "name")
+_METRES = re.compile(r"(.*\S)\s+m")
+_FORM = "The first line must read hole,par,stroke_index,name and then a column for each tee set."
+
+
+@dataclass(frozen=True)
+class Scorecard:
+    """What a scorecard says.
+
+    holes: model Holes without a line.  tee_sets: in the order of their columns.
+    yards: ``{(hole, tee set): yards}``.  problems: ``((line, reason), ...)``, a row left out each.
+    """
+
+    holes: tuple = ()
+    tee_sets: tuple = ()
+    yards: MappingProxyType = field(default_factory=lambda: MappingProxyType({}))
+    problems: tuple = ()
+
+
+class _BadCell(Exception):
+    """Why a row is left out."""
+
+
+def read_scorecard(path):
+    """The Scorecard in the CSV file ``path``.
+
+    A bad row is left out and named in ``problems`` by its line and the reason. Raises YardwrightError
+    when the file as a whole cannot be used.
+    """
+    text = _text_of(path)
+    separator = _separator(text)
+    try:
+        lines = [(reader.line_num, row) for reader in [_reader(text, separator)] for row in reader]
+    except csv.Error as error:
+        raise YardwrightError(f"The scorecard “{path}” is not a CSV file ({error}).", _FORM) from error
+    lines = [(number, [cell.strip() for cell in row]) for number, row in lines if any(c.strip() for c in row)]
+    if not lines:
+        raise YardwrightError(f"The scorecard “{path}” is empty.", _FORM)
+    columns = _columns(path, lines[0][1])
+    holes, yards, problems = {}, {}, []
+    for line, cells in lines[1:]:
+        try:
+            hole, lengths = _row(columns, cells, separator != ",")
+            if hole.number in holes:
+                raise _BadCell(f"hole {hole.number} stands in the scorecard twice")
+        except _BadCell as reason:
+            problems.append((line, str(reason)))
+            continue
+        holes[hole.number] = hole
+        yards.update({(hole.number, tee_set): value for tee_set, value in lengths.items()})
+    if not holes and not problems:
+        raise YardwrightError(f"The scorecard “{path}” has no hole.", "Give it a row for each hole.")
+    tee_sets = [name for name, _ in columns if isinstance(name, _TeeColumn)]
+    return Scorecard(
+        holes=tuple(holes[number] for number in sorted(holes)),
+        tee_sets=tuple(TeeSet(str(name), sort=place) for place, name in enumerate(tee_sets, 1)),
+        yards=MappingProxyType(yards),
+        problems=tuple(problems),
+    )
+
+
+def refuse_bad_rows(card, path):
+    """Raise YardwrightError naming every bad row of ``card``, read from ``path``, if it has any."""
+    if card.problems:
+        named = "; ".join(f"line {line}: {reason}" for line, reason in card.problems)
+        raise YardwrightError(
+            f"The scorecard “{path}” has rows that cannot be used. {named}.",
+            "Mend these rows, or ask for the good rows only.",
+        )
+
+
+def write_scorecard(path, course):
+    """Write the scorecard of a model Course as CSV that ``read_scorecard`` reads back to the same values.
+
+    In metres when the course's unit is metres, else in yards. Holes and tee sets without a figure have
+    empty cells. Raises YardwrightError when a tee set has the name of another column.
+    """
+    tee_sets = [tee_set.name for tee_set in course.tee_sets]
+    tee_sets += sorted({tee_set for _, tee_set in course.scorecard} - set(tee_sets))
+    for name in tee_sets:
+        if not name.strip() or _key(name) in _KNOWN:
+            raise YardwrightError(
+                f"A tee set named “{name}” cannot stand in a scorecard file.",
+                "Give the tee set another name.",
+            )
+    # A name that ends in " m" would be read as metres, so its column is written in metres.
+    metric = {name: course.settings.unit == "m" or bool(_METRES.fullmatch(name)) for name in tee_sets}
+    known = {hole.number: hole for hole in course.holes}
+    numbers = sorted(set(known) | {number for number, _ in course.scorecard})
+    with written_beside(path) as draft, open(draft, "w", encoding="utf-8", newline="") as file:
+        writer = csv.writer(file, lineterminator="\n")
+        writer.writerow([*_KNOWN, *(guarded(f"{name} m" if metric[name] else name) for name in tee_sets)])
+        for number in numbers:
+            hole = known.get(number, Hole(number))
+            lengths = [_length_text(course.scorecard.get((number, name)), metric[name]) for name in tee_sets]
+            writer.writerow(
+                [number, _blank(hole.par), _blank(hole.stroke_index), guarded(hole.name or ""), *lengths]
+            )
+
+
+class _TeeColumn(str):
+    """The name of a tee set, so that it is never taken for one of the known columns."""
+
+
+def _reader(text, separator):
+    return csv.reader(io.StringIO(text, newline=""), delimiter=separator, strict=True)
+
+
+def _text_of(path):
+    try:
+        with open(path, "rb") as file:
+            raw = file.read()
+    except OSError as error:
+        raise YardwrightError(
+            f"The scorecard “{path}” cannot be read ({error.strerror}).", "Check the path of the CSV file."
+        ) from error
+    try:
+        text = raw.decode("utf-8-sig")
+    except UnicodeDecodeError as error:
+        raise YardwrightError(
+            f"The scorecard “{path}” is not text in UTF-8.", "Save it as “CSV UTF-8” and try again."
+        ) from error
+    if "\x00" in text:
+        raise YardwrightError(f"The scorecard “{path}” is not text.", "Save it as “CSV UTF-8” and try again.")
+    return text
+
+
+def _separator(text):
+    """The separator the first line with anything on it uses most; a comma when it has none."""
+    first = next((line for line in text.splitlines() if line.strip()), "")
+    unquoted = re.sub(r'"[^"]*"', "", first)
+    return max(",;\t", key=unquoted.count)
+
+
+def _key(text):
+    """A heading as it is compared: ``Stroke Index`` is ``stroke_index``."""
+    return re.sub(r"[\s_]+", "_", text.strip().casefold())
+
+
+def _columns(path, header):
+    """``[(name, metres in its unit)]`` of each column; the unit is None for a known one."""
+    columns = []
+    for cell in (bare(cell) for cell in header):
+        if _key(cell) in _KNOWN:
+            columns.append((_key(cell), None))
+        elif _METRES.fullmatch(cell):
+            columns.append((_TeeColumn(_METRES.fullmatch(cell).group(1)), 1.0))
+        else:
+            columns.append((_TeeColumn(cell), YARD))
+    while columns and not columns[-1][0]:  # spreadsheets leave empty columns at the end
+        columns.pop()
+    names = [name for name, _ in columns]
+    if "hole" not in names:
+        raise YardwrightError(f"The scorecard “{path}” has no column “hole”.", _FORM)
+    if "" in names:
+        raise YardwrightError(
+            f"Column {names.index('') + 1} of the scorecard “{path}” has no heading.",
+            "Head it with the name of its tee set, or delete it.",
+        )
+    doubled = next((name for name in names if names.count(name) > 1), None)
+    if doubled:
+        raise YardwrightError(
+            f"The scorecard “{path}” has two columns “{doubled}”.", "Rename or delete one of them."
+        )
+    return columns
+
+
+def _row(columns, cells, decimal_comma):
+    """``(Hole, {tee set: yards})`` of a row; _BadCell says why it cannot be used."""
+    if any(cells[len(columns) :]):
+        raise _BadCell(f"{len(cells)} cells where the first line has {len(columns)}")
+    if len(cells) < len(columns):
+        raise _BadCell(f"only {len(cells)} cells where the first line has {len(columns)}")
+    values, lengths = {}, {}
+    for (name, unit), cell in zip(columns, cells):
+        if unit is None:
+            values[name] = cell
+        elif cell:
+            lengths[str(name)] = _yards(name, cell, unit, decimal_comma)
+    number = _whole("hole", values["hole"], BY_NAME["hole"].field("number"))
+    if number is None:
+        raise _BadCell("the hole's number is missing")
+    hole = Hole(
+        number=number,
+        name=bare(values.get("name", "")),
+        par=_whole("par", values.get("par", ""), BY_NAME["hole"].field("par")),
+        stroke_index=_whole(
+            "stroke index", values.get("stroke_index", ""), BY_NAME["hole"].field("stroke_index")
+        ),
+    )
+    return hole, lengths
+
+
+def _whole(what, cell, limits):
+    if not cell:
+        return None
+    if not re.fullmatch(r"[0-9]{1,4}", cell):
+        raise _BadCell(f"{what} “{cell}” is not a whole number")
+    value = int(cell)
+    if not limits.low <= value <= limits.high:
+        raise _BadCell(f"{what} {value} is not between {limits.low} and {limits.high}")
+    return value
+
+
+def _yards(tee_set, cell, unit, decimal_comma):
+    try:
+        number = float(cell.replace(",", ".", 1) if decimal_comma else cell)
+    except ValueError:
+        number = math.nan
+    if not math.isfinite(number) or "_" in cell:
+        raise _BadCell(f"the length “{cell}” from {tee_set} is not a number")
+    yards = number * unit / YARD if unit != YARD else number
+    limits = BY_NAME["scorecard"].field("yards")
+    if not limits.low <= yards <= limits.high:
+        raise _BadCell(f"the length {cell} from {tee_set} is not between {limits.low} and {limits.high} yd")
+    return yards
+
+
+def _blank(value):
+    return "" if value is None else value
+
+
+def _length_text(yards, metric):
+    if yards is None:
+        return ""
+    text = f"{yards * YARD if metric else yards:.9f}".rstrip("0").rstrip(".")
+    return text

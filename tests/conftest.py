@@ -1,0 +1,24 @@
+"""What all tests share."""
+
+from pathlib import Path
+
+import pytest
+
+
+@pytest.fixture(scope="session")
+def root():
+    """The folder of the repository."""
+    return Path(__file__).resolve().parent.parent
+
+
+@pytest.fixture(scope="session")
+def provider(qgis_app):
+    """The Yardwright provider, registered with Processing for as long as the tests run."""
+    from qgis.core import QgsApplication
+    from yardwright.processing.provider import YardwrightProvider
+
+    registry = QgsApplication.processingRegistry()
+    provider = YardwrightProvider()
+    registry.addProvider(provider)
+    yield provider
+    registry.removeProvider(provider)
