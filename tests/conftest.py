@@ -11,9 +11,9 @@ def root():
     return Path(__file__).resolve().parent.parent
 
 
-@pytest.fixture(scope="session")
+@pytest.fixture(scope="module")
 def provider(qgis_app):
-    """The Yardwright provider, registered with Processing for as long as the tests run."""
+    """The Yardwright provider, registered with Processing while the tests of a file run."""
     from qgis.core import QgsApplication
     from yardwright.processing.provider import YardwrightProvider
 

@@ -18,8 +18,9 @@ class YardwrightPlugin:
 
         registry = QgsApplication.processingRegistry()
         provider = YardwrightProvider()
-        registry.addProvider(provider)
-        self._undo.append(lambda: registry.removeProvider(provider))
+        # The registry deletes, and reports in QGIS's log, a provider whose name is taken already.
+        if registry.addProvider(provider):
+            self._undo.append(lambda: registry.removeProvider(provider))
 
     def initGui(self):
         """Add everything to the desktop; what was added is taken away again should a part fail."""

@@ -1,6 +1,6 @@
 """Time and memory of cutting one window of 2000 x 4000 px out of an image of 20,000 x 20,000.
 
-Run: ``python3 tests/bench/bench_windows.py [folder]``. The image (1.2 GB of pixels, 120 MB on disk) is made once
+Run: ``python3 tests/bench/bench_windows.py [folder]``. The image (1.2 GB, 120 MB on disk) is made once
 in the folder, a temporary one by default. Prints the ratio of ``imagery.window.cut`` to a bare gdal warp of
 the same grid that writes the same two files, the two run turn by turn, and the peak memory of a fresh process
 that only cuts. Limits: ratio 1.5, memory 700 MB.

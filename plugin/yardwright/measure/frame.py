@@ -37,8 +37,7 @@ class HoleFrame:
         plane = _plane(self)
 
         def transform(points):
-            longitude, latitude = to_degrees.transform(points[:, 0], points[:, 1])
-            return np.column_stack(plane.transform(longitude, latitude))
+            return _through(plane, _through(to_degrees, points))
 
         return transform
 
@@ -48,9 +47,7 @@ class HoleFrame:
         plane = _plane(self)
 
         def transform(points):
-            points = np.asarray(points, dtype=float).reshape(-1, 2)
-            longitude, latitude = plane.transform(points[:, 0], points[:, 1], direction="INVERSE")
-            return np.column_stack(to_degrees.transform(longitude, latitude, direction="INVERSE"))
+            return _through(to_degrees, _through(plane, points, "INVERSE"), "INVERSE")
 
         return transform
 
@@ -63,7 +60,7 @@ class HoleFrame:
         some hundredths of a degree, near the poles.
         """
         grid = math.degrees(math.atan2(q[0] - p[0], q[1] - p[1]))
-        longitude, latitude = _plane(self).transform(p[0], p[1], direction="INVERSE")
+        longitude, latitude = _through(_plane(self), p, "INVERSE")[0]
         change = math.radians((longitude - self.longitude + 180.0) % 360.0 - 180.0)
         convergence = math.degrees(math.atan(math.tan(change) * math.sin(math.radians(latitude))))
         azimuth = (grid + convergence) % 360.0
@@ -76,12 +73,20 @@ def frame_about(points, crs, height_m=0.0):
     The middle is taken in a way that does not mind the antimeridian: longitudes are counted from the
     first point's.
     """
-    longitude, latitude = _to_degrees(str(crs)).transform(points[:, 0], points[:, 1])
-    longitude, latitude = np.atleast_1d(longitude), np.atleast_1d(latitude)
+    longitude, latitude = _through(_to_degrees(str(crs)), points).T
     turned = (longitude - longitude[0] + 180.0) % 360.0 - 180.0
     middle = longitude[0] + (turned.min() + turned.max()) / 2
     middle = (middle + 180.0) % 360.0 - 180.0
     return HoleFrame(float(middle), float((latitude.min() + latitude.max()) / 2), float(height_m))
+
+
+def _through(transformer, points, direction="FORWARD"):
+    """Points, one or many, through a transformer; copies, since pyproj may write into what it is given."""
+    points = np.array(points, dtype=float).reshape(-1, 2)
+    if len(points) == 1:
+        # pyproj takes an array of one for a number, which newer releases of numpy warn of.
+        return np.array([transformer.transform(*points[0], direction=direction)])
+    return np.column_stack(transformer.transform(points[:, 0], points[:, 1], direction=direction))
 
 
 @lru_cache(maxsize=32)

@@ -119,7 +119,8 @@ def assign(kind, geometry, holes):
 
     geometry: shapely, in metres. holes: ``HoleHere`` or ``(number, line, green or None)``, those without
     a line are passed over. Empty: no hole near enough; for a river, a wood or rough it also stands for
-    more than ``MOST_HOLES`` holes. A path and a boundary belong to no hole.
+    more than ``MOST_HOLES`` holes. A path and a boundary belong to no hole. A fairway belongs to the holes
+    that are played over it, not to those beside it, whose width it would otherwise confuse.
 
     >>> from shapely.geometry import LineString, Point
     >>> holes = [(1, LineString([(0, 0), (0, 300)]), None), (2, LineString([(90, 300), (90, 0)]), None)]
@@ -138,6 +139,9 @@ def assign(kind, geometry, holes):
         return holes_near_end(without, geometry)
     if kind in ("tee", "plate"):
         return holes_near_start(holes, geometry)
+    if kind == "fairway":
+        crossing = tuple(sorted(hole.number for hole in holes if hole.line.intersects(geometry)))
+        return crossing or holes_alongside(holes, geometry)[:1]
     numbers = holes_alongside(holes, geometry)
     if kind == "marker":
         return numbers[:1]

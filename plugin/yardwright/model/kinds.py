@@ -1,7 +1,7 @@
 """The kinds of things on a course, declared as data: one entry is one layer of the course file.
 
 Everything that differs from kind to kind (geometry, fields, allowed values, what the kind means to a
-measurement, which OpenStreetMap tags it comes from) stands here, so that no other module lists kinds.
+measurement) stands here, so that no other module lists kinds.
 """
 
 from dataclasses import dataclass

@@ -94,9 +94,14 @@ class YardwrightAlgorithm(QgsProcessingAlgorithm):
         self.addParameter(parameter)
 
     def ask_course(self):
-        """Add COURSE, an existing course. No file filter: ``postgres:CONNECTION:SCHEMA`` must pass too."""
+        """Add COURSE, an existing course.
+
+        QGIS refuses a text that the filter does not match, and its own filter asks for a dot: ``(*)`` lets
+        ``postgres:CONNECTION:SCHEMA`` pass.
+        """
+        files = self.tr("Course file (*.gpkg);;All files (*)")
         self.ask(
-            QgsProcessingParameterFile("COURSE", self.tr("Course")),
+            QgsProcessingParameterFile("COURSE", self.tr("Course"), fileFilter=files),
             "The course file (.gpkg), or postgres:CONNECTION:SCHEMA for a course kept in a database.",
         )
 
@@ -147,8 +152,8 @@ class YardwrightAlgorithm(QgsProcessingAlgorithm):
         return parse_holes(self.parameterAsString(parameters, "HOLES", context)) or None
 
     def folder(self, parameters, context):
-        """The path of the folder OUTPUT, made if it was not there."""
-        path = self.parameterAsFileOutput(parameters, "OUTPUT", context)
+        """The absolute path of the folder OUTPUT, made if it was not there."""
+        path = os.path.abspath(self.parameterAsFileOutput(parameters, "OUTPUT", context))
         try:
             os.makedirs(path, exist_ok=True)
         except OSError as error:

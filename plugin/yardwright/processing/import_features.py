@@ -5,6 +5,7 @@ from contextlib import closing
 
 from qgis.core import (
     QgsMapLayer,
+    QgsProcessingAlgorithm,
     QgsProcessingOutputNumber,
     QgsProcessingOutputString,
     QgsProcessingParameterCrs,
@@ -46,6 +47,10 @@ class ImportFeatures(YardwrightAlgorithm):
         "out, and why. REMARKS: what was mended or is doubtful. The log says the same."
     )
     TAGS = ("openstreetmap", "osm", "shapefile", "kml", "gpx", "dxf", "csv", "survey", "green", "bunker")
+
+    def flags(self):
+        # It reads layers of the project, which belong to the main thread.
+        return super().flags() | QgsProcessingAlgorithm.Flag.FlagNoThreading
 
     def initAlgorithm(self, configuration=None):
         self.ask_course()

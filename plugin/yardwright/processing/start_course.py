@@ -21,8 +21,8 @@ class StartCourse(YardwrightAlgorithm):
     TITLE = "Start a course"
     ICON = "new_course"
     SUMMARY = (
-        "Makes a course file: a GeoPackage with a layer for each kind of thing on a course, its forms and its "
-        "symbols. With a scorecard it holds the holes, their pars and the tee sets from the start."
+        "Makes a course file: a GeoPackage with a layer for each kind of thing on a course, its forms and "
+        "its symbols. With a scorecard it holds the holes, their pars and the tee sets from the start."
     )
     RESULT = "The course file. Add it to a project, or bring features into it with “Bring features in”."
     TAGS = ("new", "create", "scorecard", "geopackage")
@@ -44,8 +44,9 @@ class StartCourse(YardwrightAlgorithm):
             QgsProcessingParameterFile(
                 "SCORECARD", self.tr("Scorecard"), fileFilter=self.tr("CSV (*.csv *.txt)"), optional=True
             ),
-            "A CSV file with the columns hole, par, stroke_index, name and one for each tee set, in yards; in "
-            "metres where the heading is the tee set's name followed by m. Empty: the course starts without holes.",
+            "A CSV file with the columns hole, par, stroke_index, name and one for each tee set, in yards; "
+            "in metres where the heading is the tee set’s name followed by m. Empty: the course starts "
+            "without holes.",
         )
         self.ask(
             QgsProcessingParameterBoolean(

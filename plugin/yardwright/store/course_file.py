@@ -368,7 +368,7 @@ def _check_version(path, versions):
         )
     if version > SCHEMA_VERSION:
         raise YardwrightError(
-            f"The course file “{path}” has version {version}; this Yardwright knows version {SCHEMA_VERSION}.",
+            f"The course file “{path}” has version {version}; this program knows version {SCHEMA_VERSION}.",
             "It was made with a newer Yardwright: update the plugin.",
         )
     raise YardwrightError(

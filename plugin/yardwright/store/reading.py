@@ -278,7 +278,7 @@ def _scorecard(course_layers, problems):
             problems.append(f"Table scorecard, row {fid}: it lacks hole or tee set and was left out.")
         elif key in yards:
             problems.append(
-                f"Table scorecard, row {fid}: hole {key[0]} from {key[1]} stands there twice; the first counts."
+                f"Table scorecard, row {fid}: hole {key[0]} from {key[1]} is there twice; the first counts."
             )
         elif values.get("yards") is not None:
             yards[key] = values["yards"]

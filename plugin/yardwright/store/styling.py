@@ -222,13 +222,12 @@ def _labels(expression, text, smallest_scale, placement):
 
 
 def _hole_labels():
-    """Number and par, beside the tee end of the line of play."""
-    labels = _labels("\"number\" || coalesce(' · par ' || \"par\", '')", _tablet(10), 20000, "OverPoint")
+    """Number and par, on the line of play a third of the way along: clear of tees and green."""
+    labels = _labels("\"number\" || coalesce(' · par ' || \"par\", '')", _tablet(9), 20000, "OverPoint")
     labels.geometryGeneratorEnabled = True
-    labels.geometryGenerator = "start_point(geometry_n($geometry, 1))"
+    labels.geometryGenerator = "line_interpolate_point($geometry, 0.3 * length($geometry))"
     labels.geometryGeneratorType = QgsWkbTypes.GeometryType.PointGeometry
-    labels.quadOffset = label_quadrant("QuadrantBelow")
-    labels.yOffset = 2.2
+    labels.quadOffset = label_quadrant("QuadrantOver")
     return labels
 
 
@@ -246,20 +245,24 @@ def _inside(expression, size, scale):
     return lambda: _labels(expression, _text(size), scale, "Horizontal")
 
 
+def _outside(expression, size, scale):
+    return lambda: _labels(expression, _text(size), scale, "OutsidePolygons")
+
+
 def _beside_line(expression, size, scale):
     return lambda: _labels(expression, _text(size), scale, "Line")
 
 
 _LABELS = {
     "hole": _hole_labels,
-    "tee": _inside('"tee_set"', 7.5, 3000),
-    "plate": _beside_point('"tee_set"', 7.5, 2000),
+    "tee": _outside('"tee_set"', 7.5, 3000),
+    "plate": _beside_point('"tee_set"', 7.5, 1000),
     "marker": _beside_point(
         'coalesce(to_string(round("states_yd", 1)), to_string(round("states_m", 1)) || \' m\')', 8.5, 4000
     ),
     "target": _beside_point('"label"', 7.5, 4000),
     "tree": _beside_point('"label"', 7.5, 2500),
-    "bunker": _inside('"label"', 7.5, 4000),
+    "bunker": _outside('"label"', 7.5, 4000),
     "penalty_area": _inside('"label"', 7.5, 6000),
     "fairway": _inside('"label"', 7.5, 4000),
     "trees": _inside('"label"', 7.5, 4000),

@@ -59,6 +59,15 @@ def colour_text(colour, opacity=1.0):
     return f"{colour.red()},{colour.green()},{colour.blue()},{round(255 * opacity)}"
 
 
+def _symbol(of_type, layers):
+    """A symbol of some layers, lowest first. Built this way for the constructor does not keep them alive."""
+    symbol = of_type()
+    symbol.changeSymbolLayer(0, layers[0])
+    for layer in layers[1:]:
+        symbol.appendSymbolLayer(layer)
+    return symbol
+
+
 def _core(colour, width, dash=None, offset=0.0, cap="flat"):
     properties = {
         "line_color": colour_text(colour),
@@ -118,7 +127,7 @@ def _along(marker_layer, interval=None, place="interval", offset=0.0, rotate=Tru
             "rotate": "1" if rotate else "0",
         }
     )
-    line.setSubSymbol(QgsMarkerSymbol([marker_layer]))
+    line.setSubSymbol(_symbol(QgsMarkerSymbol, [marker_layer]))
     return line
 
 
@@ -128,7 +137,7 @@ def _dots(marker_layer, across, down, shifted=True):
     pattern.setDistanceX(across)
     pattern.setDistanceY(down)
     pattern.setDisplacementX(across / 2 if shifted else 0)
-    pattern.setSubSymbol(QgsMarkerSymbol([marker_layer]))
+    pattern.setSubSymbol(_symbol(QgsMarkerSymbol, [marker_layer]))
     return pattern
 
 
@@ -137,68 +146,74 @@ def _hatch(colour, angle, distance, width=0.3, casing=0.0):
     pattern.setLineAngle(angle)
     pattern.setDistance(distance)
     layers = [_casing(casing, 0.55)] if casing else []
-    pattern.setSubSymbol(QgsLineSymbol([*layers, _core(colour, width)]))
+    pattern.setSubSymbol(_symbol(QgsLineSymbol, [*layers, _core(colour, width)]))
     return pattern
 
 
 def _hole():
-    return QgsLineSymbol(
+    return _symbol(
+        QgsLineSymbol,
         [
             _casing(1.25),
             _core(WHITE, 0.5, cap="round"),
             _along(_marker("circle", INK, 1.9, 0.0), place="vertex"),
             _along(_marker("circle", WHITE, 1.2, 0.0), place="vertex"),
             _along(_marker("square", WHITE, 2.3, 0.45), place="firstvertex"),
-            _along(_marker("filled_arrowhead", WHITE, 3.2, 0.45), place="lastvertex"),
-        ]
+            _along(_marker("circle", WHITE, 2.9, 0.45), place="lastvertex"),
+            _along(_marker("circle", INK, 1.1, 0.0), place="lastvertex"),
+        ],
     )
 
 
 def _tee():
-    return QgsFillSymbol([_hatch(LILAC, 45, 1.3, 0.22, 0.5), _casing(1.1), _core(LILAC, 0.5)])
+    return _symbol(QgsFillSymbol, [_hatch(LILAC, 45, 1.3, 0.22, 0.5), _casing(1.1), _core(LILAC, 0.5)])
 
 
 def _plate():
-    return QgsMarkerSymbol([_drawing("plate", LILAC, 4.2)])
+    return _symbol(QgsMarkerSymbol, [_drawing("plate", LILAC, 4.6)])
 
 
 def _green():
-    return QgsFillSymbol(
+    return _symbol(
+        QgsFillSymbol,
         [
             _tint(ICE, 0.10),
             _casing(1.0, offset=0.0),
             _casing(0.8, offset=1.0),
             _core(ICE, 0.5),
             _core(ICE, 0.25, offset=1.0),
-        ]
+        ],
     )
 
 
 def _apron():
-    return QgsFillSymbol([_casing(1.0, 0.6), _core(ICE, 0.5, "0.02;1.1", cap="round")])
+    return _symbol(QgsFillSymbol, [_casing(1.0, 0.6), _core(ICE, 0.5, "0.02;1.1", cap="round")])
 
 
 def _fairway():
-    return QgsFillSymbol([_casing(1.0, 0.62), _core(CREAM, 0.4)])
+    return _symbol(QgsFillSymbol, [_casing(1.0, 0.62), _core(CREAM, 0.4)])
 
 
 def _bunker():
-    return QgsFillSymbol(
+    return _symbol(
+        QgsFillSymbol,
         [
             _tint(SAND, 0.12),
             _dots(_marker("circle", SAND, 0.75, 0.22), 1.9, 1.6),
             _casing(1.0),
             _core(SAND, 0.45),
-        ]
+        ],
     )
 
 
 def _rough():
-    return QgsFillSymbol([_casing(0.8, 0.5), _core(MIST, 0.35, "3.4;1.8")])
+    return _symbol(QgsFillSymbol, [_casing(0.8, 0.5), _core(MIST, 0.35, "3.4;1.8")])
 
 
 def _trees():
-    return QgsFillSymbol([_tint(LEAF, 0.07), _along(_drawing("scallop", LEAF, 2.6), 2.15, offset=0.0)])
+    return _symbol(
+        QgsFillSymbol, [_tint(LEAF, 0.07), _along(_drawing("scallop", LEAF, 2.6), 2.15, offset=0.0)]
+    )
 
 
 def _tree():
@@ -212,21 +227,22 @@ def _tree():
         QgsSymbolLayer.Property.PropertySize,
         QgsProperty.fromExpression('if("crown_radius_m" > 0, 2 * "crown_radius_m", 6)'),
     )
-    return QgsMarkerSymbol([crown])
+    return _symbol(QgsMarkerSymbol, [crown])
 
 
 def _path():
-    return QgsLineSymbol([_casing(1.15, 0.6), _core(MIST, 0.6, "1.5;0.8")])
+    return _symbol(QgsLineSymbol, [_casing(1.15, 0.6), _core(MIST, 0.6, "1.5;0.8")])
 
 
 def _boundary():
-    return QgsLineSymbol(
+    return _symbol(
+        QgsLineSymbol,
         [
             _casing(0.95),
             _core(WHITE, 0.3),
-            _along(_marker("cross2", INK, 2.3, 1.0), 7),
-            _along(_white_cross(1.9), 7),
-        ]
+            _along(_marker("cross2", INK, 1.9, 0.9), 8),
+            _along(_white_cross(1.5), 8),
+        ],
     )
 
 
@@ -237,28 +253,31 @@ def _white_cross(size):
 
 
 def _distance_marker():
-    return QgsMarkerSymbol([_drawing("marker", WHITE, 5)])
+    return _symbol(QgsMarkerSymbol, [_drawing("marker", WHITE, 5)])
 
 
 def _target():
-    return QgsMarkerSymbol([_drawing("target", AMBER, 5.2)])
+    return _symbol(QgsMarkerSymbol, [_drawing("target", AMBER, 5.2)])
 
 
 def _image():
-    return QgsFillSymbol([_casing(0.6, 0.6), _core(WHITE, 0.2, "5;1;0.4;1")])
+    return _symbol(QgsFillSymbol, [_casing(0.6, 0.6), _core(WHITE, 0.2, "5;1;0.4;1")])
 
 
 def _patch():
-    return QgsFillSymbol([_hatch(WHITE, 135, 6, 0.15, 0.4), _casing(0.6, 0.6), _core(WHITE, 0.2, "1;1")])
+    return _symbol(
+        QgsFillSymbol, [_hatch(WHITE, 135, 6, 0.15, 0.4), _casing(0.6, 0.6), _core(WHITE, 0.2, "1;1")]
+    )
 
 
 def _window():
-    return QgsFillSymbol(
+    return _symbol(
+        QgsFillSymbol,
         [
             _casing(0.8),
             _core(AMBER, 0.35, "6;1.5"),
             _along(_marker("square", AMBER, 1.6, 0.35), place="vertex"),
-        ]
+        ],
     )
 
 
@@ -266,7 +285,7 @@ def _pin():
     flag = _drawing("pin", ROSE, 7)
     # The drawing's foot, not its middle, stands on the point.
     flag.setVerticalAnchorPoint(QgsSvgMarkerSymbolLayer.VerticalAnchorPoint.Bottom)
-    return QgsMarkerSymbol([flag])
+    return _symbol(QgsMarkerSymbol, [flag])
 
 
 def _penalty_area(colour, post):
@@ -279,7 +298,7 @@ def _penalty_area(colour, post):
         )
     edge = [_casing(1.15), _core(colour, 0.45, "4;1.2")]
     posts = [_along(_marker(post, colour, 2.1, 0.4), 9)] if post else []
-    return QgsFillSymbol([wave, lines, *edge, *posts])
+    return _symbol(QgsFillSymbol, [wave, lines, *edge, *posts])
 
 
 def _penalty_areas():

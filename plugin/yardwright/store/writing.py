@@ -184,6 +184,7 @@ def _transaction(layers):
         for provider in entered:
             provider.leaveUpdateMode()
     for layer in layers.values():
+        layer.updateExtents()
         layer.triggerRepaint()
 
 
