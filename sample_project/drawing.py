@@ -67,6 +67,11 @@ def _turned_to(shape, direction):
     return map_points([shape], lambda p: np.outer(p[:, 1], direction) + np.outer(p[:, 0], right_of(direction)))[0]
 
 
+def _largest(shape):
+    """The largest part of a polygon that a cut may have left in pieces."""
+    return max(getattr(shape, "geoms", [shape]), key=lambda part: part.area)
+
+
 def _moved(shape, by):
     return map_points([shape], lambda p: p + np.asarray(by))[0]
 
@@ -192,10 +197,16 @@ def _bunkers(ways, greens, rng):
     bunkers = []
     for hole in plan.HOLES:
         way, green = ways[hole.number], greens[hole.number]
+
+        def dig(shape, green=green, number=hole.number):
+            others = [other.buffer(1.5) for _, other in bunkers]
+            cut = _largest(shape.difference(unary_union([green.buffer(1.7), *others])))
+            bunkers.append((number, _largest(cut.buffer(-0.8).buffer(0.8, 5).simplify(0.08))))
+
         for station, aside, length, width in hole.bunkers:
             point, direction = point_and_direction(way, station)
             turned = unit(direction + rng.uniform(-0.5, 0.5) * right_of(direction))
-            bunkers.append((hole.number, blob(point + aside * right_of(direction), length, width, turned, rng, 0.17)))
+            dig(blob(point + aside * right_of(direction), length, width, turned, rng, 0.17))
         end = way[-1]
         play = unit(way[-1] - way[-4])
         for clock, length, width in hole.greenside:
@@ -204,11 +215,9 @@ def _bunkers(ways, greens, rng):
             edge = np.array(max(getattr(ray, "geoms", [ray]), key=lambda p: p.distance(Point(end))).coords[0])
             if hole.green[3] == "crescent" and clock == 270:
                 edge = np.array(green.centroid.coords[0]) - out * (width / 2 + 2.5)
-            shape = blob(edge + out * (width / 2 + 2.2), length, width, right_of(out), rng, 0.17)
-            cut = shape.difference(unary_union([green.buffer(1.7), *(other.buffer(1.5) for _, other in bunkers)]))
-            cut = max(getattr(cut, "geoms", [cut]), key=lambda p: p.area).buffer(-0.8).buffer(0.8, 5).simplify(0.08)
-            bunkers.append((hole.number, max(getattr(cut, "geoms", [cut]), key=lambda p: p.area)))
-    return [(number, _trade_bunker(shape) if k == _TRADE_BUNKER else shape) for k, (number, shape) in enumerate(bunkers)]
+            dig(blob(edge + out * (width / 2 + 2.2), length, width, right_of(out), rng, 0.17))
+    bunkers[_TRADE_BUNKER] = (5, _trade_bunker(bunkers[_TRADE_BUNKER][1]))
+    return bunkers
 
 
 _TRADE_BUNKER = sum(len(hole.bunkers) + len(hole.greenside) for hole in plan.HOLES[:4])
@@ -280,13 +289,11 @@ def _play(line, start, middle):
 # Markers
 
 
-def _marker_station(play, distance):
-    """The station on ``play`` from which ``distance`` metres remain; its middle ends the line."""
-    return play.length - distance
+def _markers(lines, middles, references):
+    """``(hole, states, states_to, pair, (x, y))`` of each post, and the truth of those that stand wrong.
 
-
-def _markers(lines, middles, references, fairways):
-    """``(hole, states, states_to, pair, (x, y))`` of each post, and the truth of those that stand wrong."""
+    Pairs of posts stand where the way to the green is straight; before a bend a single one lies on the line.
+    """
     markers, truth = [], []
     for hole in plan.HOLES:
         if hole.par == 3:
@@ -301,10 +308,13 @@ def _markers(lines, middles, references, fairways):
             end = states * YARD
             if to == "front":
                 end += np.hypot(*(middles[17][1] - middles[17][0]))
-            point, direction = point_and_direction(way, _marker_station(play, end - error * YARD))
+            station = play.length - end + error * YARD
+            point, direction = point_and_direction(way, station)
+            straight = station > play.length - np.hypot(*(way[-1] - way[-2])) + 20
             if error:
                 truth.append(("marker", hole.number, str(states), error))
-            if states == 150 or (states == 200 and hole.par == 5) or (states == 100 and hole.number in plan.PAIRED_HUNDREDS):
+            paired = {200: hole.par == 5, 150: True, 100: hole.number in plan.PAIRED_HUNDREDS}[states]
+            if paired and straight:
                 half = {100: 10.5, 150: 14.5, 200: 15.5}[states]
                 moved = plan.MOVED_POST[:2] == (hole.number, states)
                 for side, name in ((-1, "left"), (1, "right")):
@@ -371,7 +381,7 @@ def _paths(ways, greens, tees, bunkers, waters, site, rng):
         way = ways[hole.number]
         length = LineString(way).length
         reach = hole.fairway[1] if hole.fairway else 12
-        stations = np.linspace(4, length - 4, max(4, int(length / 34)))
+        stations = np.linspace(4, length - 4, max(4, int(length / 25)))
         points = []
         for station in stations:
             point, direction = point_and_direction(way, station)
@@ -380,26 +390,27 @@ def _paths(ways, greens, tees, bunkers, waters, site, rng):
             across = right_of(direction) * hole.side
             for further in range(0, 40, 2):
                 place = point + across * (aside + further)
-                if not prepared.intersects(Point(place)):
+                if not prepared.intersects(Point(place).buffer(3)):
                     break
             points.append(place)
         beaten.append(points)
     for hole, points, following in zip(plan.HOLES, beaten, [*beaten[1:], None]):
         if following is not None:
-            points = [*points, *_way_round(points[-1], following[0], prepared)]
-        paths.append((f"Path of hole {hole.number}", smooth_line(points, 56)))
+            points = [*points, *_way_round(points[-1], following[0], keep_off)]
+        paths.append((f"Path of hole {hole.number}", smooth_line(points, 72)))
     return paths
 
 
 def _way_round(start, end, keep_off):
-    """Points from ``start`` to ``end``, bent to the side where the shortest bend clears ``keep_off``."""
+    """Points from ``start`` to ``end``, bent aside no more than it takes to stay off ``keep_off``."""
     middle, across = (start + end) / 2, right_of(unit(end - start))
-    bends = sorted((k * side for k in range(0, 60, 3) for side in (1, -1)), key=abs)
-    for bend in bends:
-        points = [middle + across * bend, end]
-        if not keep_off.intersects(smooth_line([start, *points], 40)):
-            break
-    return points
+
+    def trespass(bend):
+        way = smooth_line([start, middle + across * bend, end], 30)
+        return way.intersection(keep_off).length + 0.02 * abs(bend)
+
+    bend = min((k * side for k in range(0, 45, 4) for side in (1, -1)), key=trespass)
+    return [middle + across * bend, end]
 
 
 def _scenery():
@@ -437,7 +448,7 @@ def drawing():
     fairways = []
     for number, shape in _fairways(ways, greens, waters, rng):
         cut = shape.difference(sand)
-        cut = max(getattr(cut, "geoms", [cut]), key=lambda p: p.area)
+        cut = _largest(cut)
         fairways.append((number, cut.buffer(-0.7).buffer(0.7, 5).simplify(0.1)))
     tees, plates = _tees(ways, rng)
     lines = {}
@@ -457,8 +468,8 @@ def drawing():
         )
         for hole in plan.HOLES
     }
-    markers, truth = _markers(lines, middles, references, fairways)
-    paths = _paths(ways, greens, tees, bunkers, waters, site, rng)
+    markers, truth = _markers(lines, middles, references)
+    paths = _paths(ways, greens, tees, bunkers, (lake, pond), site, rng)
     scenery = _scenery()
     gorse = smooth_ring(plan.GORSE, 32)
     open_ground = unary_union(
@@ -514,7 +525,7 @@ def drawing():
         label = "Double green" if number == 9 else ""
         add("green", greens[number], numbers, label)
         apron = greens[number].buffer(3.2, 10).difference(greens[number]).difference(sand)
-        add("apron", max(getattr(apron, "geoms", [apron]), key=lambda p: p.area), numbers, label)
+        add("apron", _largest(apron), numbers, label)
     for number, shape in fairways:
         add("fairway", shape, (number,))
     for number, shape in bunkers:
@@ -527,7 +538,7 @@ def drawing():
         ("Burn", burn, (2, 4, 7, 9, 10), "yellow"), ("Outlet", outlet, (18,), "yellow"),
     ):  # fmt: skip
         shape = shape.intersection(site)
-        add("penalty_area", max(getattr(shape, "geoms", [shape]), key=lambda p: p.area), holes, name, stakes=stakes, water=True)
+        add("penalty_area", _largest(shape), holes, name, stakes=stakes, water=True)
     add("penalty_area", gorse, (16,), "Gorse", stakes="red", water=False)
     for shape in woods:
         add("trees", shape)

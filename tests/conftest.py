@@ -1,14 +1,6 @@
 """What all tests share."""
 
-from pathlib import Path
-
 import pytest
-
-
-@pytest.fixture(scope="session")
-def root():
-    """The folder of the repository."""
-    return Path(__file__).resolve().parent.parent
 
 
 @pytest.fixture(scope="module")

@@ -5,7 +5,7 @@
 root=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
 
 system_packages=(
-    python3-qgis qgis qgis-providers python3-venv python3-gdal python3-shapely python3-pyproj
+    python3-qgis qgis qgis-providers python3-venv python3-gdal python3-shapely python3-pyproj python3-scipy
     xvfb xauth xdotool imagemagick fonts-dejavu-core poppler-utils
 )
 

@@ -3,6 +3,7 @@
 Nothing heavy is imported here or in ``plugin``: QGIS loads both each time it starts.
 """
 
+import sys
 from importlib.util import find_spec
 
 LIBRARIES = {"numpy": "numpy", "shapely": "shapely", "pyproj": "pyproj", "osgeo": "GDAL for Python"}
@@ -14,19 +15,18 @@ def missing_libraries():
     return tuple(name for module, name in LIBRARIES.items() if find_spec(module) is None)
 
 
-def how_to_get(missing):
-    """``(what, remedy)``: what is lacking, and how to get it on each system."""
-    names = ", ".join(missing)
-    packages = {"GDAL for Python": ("gdal", "python3-gdal")}
-    pip_names = " ".join(packages.get(name, (name,))[0] for name in missing)
-    apt_names = " ".join(packages.get(name, ("", f"python3-{name}"))[1] for name in missing)
-    return (
-        f"Yardwright cannot measure: this QGIS lacks {names}.",
-        f"On Windows start the OSGeo4W Shell that came with QGIS and type "
-        f"“python -m pip install {pip_names}”; on macOS type "
-        f"“/Applications/QGIS.app/Contents/MacOS/bin/python3 -m pip install {pip_names}” in "
-        f"Terminal; on Debian or Ubuntu type “sudo apt install {apt_names}”. Then start QGIS again.",
-    )
+def how_to_get(missing, platform=sys.platform):
+    """``(what, remedy)``: what is lacking, and how to get it on the system ``platform`` (Python's name)."""
+    what = f"This QGIS lacks {', '.join(missing)}, without which nothing can be measured."
+    packages = [{"GDAL for Python": "gdal"}.get(name, name) for name in missing]
+    pip = f"-m pip install {' '.join(packages)}"
+    if platform == "win32":
+        remedy = f"Open the OSGeo4W Shell that came with QGIS and type “python {pip}”"
+    elif platform == "darwin":
+        remedy = f"Open Terminal and type “/Applications/QGIS.app/Contents/MacOS/bin/python3 {pip}”"
+    else:
+        remedy = f"Type “sudo apt install {' '.join(f'python3-{name}' for name in packages)}” in a terminal"
+    return what, f"{remedy}, then start QGIS again."
 
 
 def classFactory(iface):

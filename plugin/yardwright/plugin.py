@@ -1,5 +1,7 @@
 """What is added to QGIS, and taken away again."""
 
+import sys
+
 from qgis.core import Qgis, QgsApplication, QgsMessageLog
 
 from . import how_to_get, missing_libraries
@@ -24,6 +26,7 @@ class YardwrightPlugin:
 
     def initGui(self):
         """Add everything to the desktop; what was added is taken away again should a part fail."""
+        self._undo.append(_forget_modules)
         try:
             self.initProcessing()
             missing = missing_libraries()
@@ -45,8 +48,18 @@ class YardwrightPlugin:
                 )
 
     def _tell_missing(self, missing):
-        what, remedy = how_to_get(missing)
         bar = self.iface.messageBar()
-        item = bar.createMessage(what, remedy)
+        item = bar.createMessage("Yardwright", " ".join(how_to_get(missing)))
         bar.pushWidget(item, Qgis.MessageLevel.Warning)
-        self._undo.append(lambda: bar.popWidget(item))
+        # Once its cross has been clicked the item is gone, and the bar no longer lists it.
+        self._undo.append(lambda: item in bar.items() and bar.popWidget(item))
+
+
+def _forget_modules():
+    """Take our modules out of Python's list, or a newer version would meet parts of the old one.
+
+    QGIS does so itself, but misses a package of which only modules inside were imported.
+    """
+    inside = __package__ + "."
+    for name in [name for name in sys.modules if name.startswith(inside)]:
+        del sys.modules[name]

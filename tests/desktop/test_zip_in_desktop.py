@@ -53,3 +53,18 @@ def test_twice_in_and_out_leaves_nothing_behind(installed, tmp_path):
         assert any("yardwright" in name.lower() for name in new_toolbars), loaded["toolbars"]
         assert found[f"after_{turn}"] == found["before"]
     assert found["with_1"] == found["with_2"]
+    assert found["modules"] == []
+
+
+def test_a_missing_library_is_named_and_how_to_get_it(installed, tmp_path):
+    drive = ROOT / "tests" / "desktop" / "drive_missing_library.py"
+    found = result_of(run_desktop(drive, tmp_path, plugin_path=installed, enabled=False))
+    for turn in ("left", "closed"):
+        assert found[f"started_{turn}"] and found[f"unloaded_{turn}"]
+        (said,) = set(found[f"with_{turn}"]) - set(found["before"])
+        assert "lacks shapely" in said and "apt install python3-shapely" in said
+        may_run, reason = found[f"runnable_{turn}"]
+        assert not may_run and "lacks shapely" in reason
+        assert found[f"after_{turn}"] == found["before"]
+    assert found["clicked"] == found["before"]
+    assert found["logged"] == []

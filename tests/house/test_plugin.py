@@ -30,6 +30,8 @@ def test_a_failed_start_leaves_nothing_behind(qgis_app, monkeypatch):
         raise RuntimeError("no room")
 
     monkeypatch.setattr("yardwright.plugin.missing_libraries", fail)
+    # Other tests of this process go on with the modules they hold.
+    monkeypatch.setattr("yardwright.plugin._forget_modules", lambda: None)
     plugin = classFactory(None)
     with pytest.raises(RuntimeError, match="no room"):
         plugin.initGui()

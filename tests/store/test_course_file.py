@@ -6,7 +6,6 @@ import sqlite3
 from contextlib import closing
 
 import pytest
-
 from yardwright.model.errors import YardwrightError
 from yardwright.model.kinds import BY_NAME, KINDS, SCHEMA_VERSION, TABLES
 
@@ -168,7 +167,6 @@ def test_opens_all_layers(course):
 
 def test_closing_lets_go_of_the_file(course_file):
     from shapely.geometry import Point
-
     from yardwright.model.course import Feature
     from yardwright.store.course_file import open_course
     from yardwright.store.writing import add_features
@@ -238,6 +236,10 @@ def test_open_refuses_what_is_no_course(course_file, tmp_path):
             ],
             "does not say which coordinate reference system",
         ),
+        (
+            ["UPDATE gpkg_geometry_columns SET srs_id = 4326 WHERE table_name = 'green'"],
+            "in different coordinate reference systems",
+        ),
     ],
 )
 def test_open_refuses_a_course_it_does_not_understand(course_file, tmp_path, statements, part):
@@ -253,7 +255,6 @@ def test_open_refuses_a_course_it_does_not_understand(course_file, tmp_path, sta
 def test_default_crs_is_the_utm_zone():
     """Against PROJ: the zone's area of use in the EPSG register holds the place."""
     from pyproj import CRS
-
     from yardwright.store.course_file import default_crs
 
     for longitude in (-180, -179.9, -3.01, -2.99, 0, 5.9, 6.1, 144.5, 179.99):

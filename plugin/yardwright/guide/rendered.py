@@ -1,22 +1,89 @@
-"""A window's picture drawn by QGIS: for images that only QGIS can fetch, such as tiles and map services."""
+"""A window's picture out of any raster layer of QGIS.
+
+Files that GDAL reads are cut with GDAL; what only QGIS can fetch, such as tiles and map services, is drawn by
+its renderer. A layer is described on the main thread (``image_source``) and read wherever the work is done.
+"""
 
 import math
+from dataclasses import dataclass
 
 import numpy as np
 from qgis.core import (
     QgsCoordinateReferenceSystem,
+    QgsCubicRasterResampler,
+    QgsMapLayerStyle,
     QgsMapRendererCustomPainterJob,
     QgsMapSettings,
+    QgsProviderRegistry,
+    QgsRasterLayer,
     QgsRectangle,
 )
 from qgis.PyQt.QtCore import QEventLoop, QSize, Qt, QTimer
 from qgis.PyQt.QtGui import QColor, QImage, QPainter
 
-from ..imagery.window import Cancelled
+from ..imagery.window import Cancelled, cut, write
 from ..measure.frame import EARTH_RADIUS
 from ..model.errors import YardwrightError
+from ..store.reading import crs_text
 
 _LOOK_EVERY_MS = 100
+
+
+@dataclass(frozen=True)
+class ImageSource:
+    """A raster layer as plain values, to be opened again in any thread.
+
+    provider, source: as QGIS has them. crs: ``EPSG:n`` or WKT, empty when the layer has none.
+    style: QgsMapLayerStyle. path, open_options: what GDAL opens, for the provider ``gdal``.
+    """
+
+    name: str
+    provider: str
+    source: str
+    crs: str
+    style: object
+    path: str = ""
+    open_options: tuple = ()
+
+
+def image_source(layer):
+    """The ImageSource of a QgsRasterLayer; call it on the thread the layer belongs to."""
+    style = QgsMapLayerStyle()
+    style.readFromLayer(layer)
+    crs = crs_text(layer.crs()) if layer.crs().isValid() else ""
+    made = ImageSource(layer.name(), layer.providerType(), layer.source(), crs, style)
+    if made.provider != "gdal":
+        return made
+    parts = QgsProviderRegistry.instance().decodeUri("gdal", made.source)
+    plain = "|" not in made.source or parts.get("layerName")
+    path = made.source.split("|")[0] if plain else parts.get("path") or made.source
+    return ImageSource(
+        made.name, "gdal", made.source, crs, style, path, tuple(parts.get("openOptions") or ())
+    )
+
+
+def make_picture(image, plan, folder, form="png", progress=None):
+    """Write the picture of a WindowPlan from an ImageSource into a folder; an ``imagery.window.Cut``.
+
+    form: a key of ``imagery.window.FORMS``. progress: called with (done, total); False stops with Cancelled.
+    Raises YardwrightError, and OutsideImage when the image shows nothing of the window.
+    """
+    if image.provider == "gdal":
+        crs = image.crs or None
+        return cut(image.path, plan.grid, folder, plan.name, form, crs, image.open_options, progress)
+    layer = QgsRasterLayer(image.source, image.name, image.provider)
+    if not layer.isValid():
+        raise YardwrightError(
+            f"The layer “{image.name}” cannot be opened.", "Check that its server answers and try again."
+        )
+    image.style.writeToLayer(layer)
+    if image.crs:
+        layer.setCrs(QgsCoordinateReferenceSystem(image.crs))
+    if layer.resampleFilter() is not None:
+        layer.resampleFilter().setZoomedInResampler(QgsCubicRasterResampler())
+        layer.resampleFilter().setZoomedOutResampler(QgsCubicRasterResampler())
+        layer.resampleFilter().setMaxOversampling(8.0)
+    return write(render([layer], plan, progress), plan.grid, folder, plan.name, form)
 
 
 def render(layers, plan, progress=None):
@@ -29,6 +96,8 @@ def render(layers, plan, progress=None):
     image = QImage(plan.grid.width, plan.grid.height, QImage.Format.Format_ARGB32_Premultiplied)
     image.fill(Qt.GlobalColor.transparent)
     painter = QPainter(image)
+    # A turned picture is drawn with neighbouring pixels mixed, not with jagged ones.
+    painter.setRenderHint(QPainter.RenderHint.SmoothPixmapTransform, True)
     try:
         job = QgsMapRendererCustomPainterJob(_settings(layers, plan), painter)
         _wait_for(job, progress)
@@ -62,9 +131,6 @@ def _settings(layers, plan):
     settings.setExtent(QgsRectangle(x - width / 2, y - height / 2, x + width / 2, y + height / 2))
     settings.setRotation(-math.degrees(math.atan2(plan.up[0], plan.up[1])))
     settings.setBackgroundColor(QColor(0, 0, 0, 0))
-    settings.setFlag(QgsMapSettings.Flag.Antialiasing, True)
-    settings.setFlag(QgsMapSettings.Flag.HighQualityImageTransforms, True)
-    settings.setFlag(QgsMapSettings.Flag.UseAdvancedEffects, True)
     return settings
 
 

@@ -129,8 +129,8 @@ def window_feature(plan):
             "shows": plan.shows,
             "up_azimuth": plan.up_azimuth,
             "scale": plan.scale,
-            "width_mm": plan.panel.to_mm(plan.grid.width),
-            "height_mm": plan.panel.to_mm(plan.grid.height),
+            "width_mm": round(plan.panel.to_mm(plan.grid.width), 6),
+            "height_mm": round(plan.panel.to_mm(plan.grid.height), 6),
         },
     )
 

@@ -248,8 +248,10 @@ def _values_of(image, colours):
     nodata = bands[0].GetNoDataValue()
     if bands[0].DataType == gdal.GDT_Byte:
         if nodata == 255:
-            return None, None, (
-                "The image counts pure white as “no image”; it was kept, or white sand would drop out.",
+            return (
+                None,
+                None,
+                ("The image counts pure white as “no image”; it was kept, or white sand would drop out.",),
             )
         return None, nodata, ()
     values = np.concatenate([_sample(band).ravel() for band in bands]).astype(float)

@@ -111,10 +111,7 @@ def open_course(place):
         layers[kind.name] = layer
     crs = layers["hole"].crs()
     if not crs.isValid():
-        raise YardwrightError(
-            f"The course file “{path}” does not say which coordinate reference system it uses.",
-            "Set the system of its layers in QGIS, or start a new course and bring the features in.",
-        )
+        raise _no_crs(path)
     return CourseLayers(path, crs, layers)
 
 
@@ -152,6 +149,7 @@ def check_course_file(path):
         with closing(sqlite3.connect(f"{_file_uri(path)}?mode=ro", uri=True, timeout=5)) as database:
             tables = {row[0] for row in database.execute("SELECT table_name FROM gpkg_contents")}
             versions = _versions(database) if "course_info" in tables else None
+            systems = dict(database.execute("SELECT table_name, srs_id FROM gpkg_geometry_columns"))
     except sqlite3.Error as error:
         raise YardwrightError(
             f"The file “{path}” is damaged or in use ({error}).",
@@ -166,6 +164,21 @@ def check_course_file(path):
             f"The course file “{path}” lacks these layers: {', '.join(missing)}.",
             "Take a copy of the file from a backup, or start a new course and bring the features in.",
         )
+    used = {systems.get(kind.name) for kind in KINDS}
+    if used & {-1, 0, None}:  # OGC GeoPackage 1.3 (12-128r17), requirement 11: undefined ones
+        raise _no_crs(path)
+    if len(used) > 1:
+        raise YardwrightError(
+            f"The layers of the course file “{path}” are in different coordinate reference systems.",
+            "Start a new course and bring the features in.",
+        )
+
+
+def _no_crs(path):
+    return YardwrightError(
+        f"The course file “{path}” does not say which coordinate reference system it uses.",
+        "Set the system of its layers in QGIS, or start a new course and bring the features in.",
+    )
 
 
 def default_crs(longitude, latitude):

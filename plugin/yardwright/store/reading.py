@@ -96,7 +96,7 @@ class _Rows:
         self.kind = kind
         self.places = [(field, place) for field, place in places if place >= 0]
         self.missing = [field.name for field, place in places if place < 0]
-        self.features = list(layer.getFeatures(request))
+        self.features = sorted(layer.getFeatures(request), key=_order_of_making)
         self.ids = [feature.id() for feature in self.features]
 
     def values(self):
@@ -119,6 +119,12 @@ class _Rows:
         if not self.missing:
             return []
         return [f"Layer {self.kind.name} lacks the fields {', '.join(self.missing)}; they count as empty."]
+
+
+def _order_of_making(feature):
+    """Saved features first, then the unsaved ones, which QGIS numbers -2, -3..."""
+    fid = feature.id()
+    return (fid < 0, abs(fid))
 
 
 def _clean(field, value, remarks):
@@ -360,7 +366,8 @@ def _flat(geometry):
 def _from_wkb(wkb):
     """shapely geometries; None for one that GEOS does not take (a ring not closed, too few points)."""
     if _SHAPELY_2:
-        return list(shapely.from_wkb(np.array(wkb, dtype=object), on_invalid="ignore")) if wkb else []
+        with np.errstate(invalid="ignore"):  # a coordinate that is not a number is told of later
+            return list(shapely.from_wkb(np.array(wkb, dtype=object), on_invalid="ignore")) if wkb else []
     from shapely.wkb import loads
 
     shapes = []

@@ -261,12 +261,12 @@ def _target():
 
 
 def _image():
-    return _symbol(QgsFillSymbol, [_casing(0.6, 0.6), _core(WHITE, 0.2, "5;1;0.4;1")])
+    return _symbol(QgsFillSymbol, [_casing(0.75, 0.65), _core(WHITE, 0.3, "5;1;0.4;1")])
 
 
 def _patch():
     return _symbol(
-        QgsFillSymbol, [_hatch(WHITE, 135, 6, 0.15, 0.4), _casing(0.6, 0.6), _core(WHITE, 0.2, "1;1")]
+        QgsFillSymbol, [_hatch(WHITE, 135, 6, 0.15, 0.4), _casing(0.75, 0.65), _core(WHITE, 0.3, "1;1")]
     )
 
 

@@ -1,0 +1,257 @@
+"""``yardwright:exportwindows``: pictures of holes and greens, turned so that play points up."""
+
+from contextlib import closing
+
+from qgis.core import (
+    QgsProcessingException,
+    QgsProcessingOutputNumber,
+    QgsProcessingParameterBoolean,
+    QgsProcessingParameterEnum,
+    QgsProcessingParameterNumber,
+    QgsProcessingParameterRasterLayer,
+)
+
+from .algorithm import YardwrightAlgorithm
+
+SHOWS = ("hole", "green")
+PICTURES = ("png", "jpeg")
+
+WIDTH_MM, HEIGHT_MM = 107.95, 177.8
+"""The panel unless asked otherwise: 4 1/4 x 7 inches, the largest page that may hold the picture of a green
+(Rules of Golf, Rule 4.3a, interpretation on green-reading materials)."""
+
+
+class ExportWindows(YardwrightAlgorithm):
+    """Plans the windows of a course, cuts each out of an image, and writes down where its symbols fall."""
+
+    ID = "exportwindows"
+    TITLE = "Export windows"
+    ICON = "export_windows"
+    SUMMARY = (
+        "Cuts the picture of each hole and green out of an aerial image, turned so that play (on a green: "
+        "the approach) points up, in the size of the page panel it is meant for."
+    )
+    RESULT = (
+        "For each window a rotated GeoTIFF and a PNG or JPEG with world file, named after hole and kind "
+        "(hole_07.tif, green_07.png); the table placements with the place of every symbol in each picture, "
+        "in millimetres and pixels from its top left; and the rectangles in the course’s layer of windows. "
+        "Those of an earlier run are replaced."
+    )
+    TAGS = ("image", "picture", "rotate", "clip", "hole", "green", "window", "placements")
+
+    def initAlgorithm(self, configuration=None):
+        number = QgsProcessingParameterNumber
+        self.ask_course()
+        self.ask(
+            QgsProcessingParameterRasterLayer("IMAGE", self.tr("Image")),
+            "The aerial image: any raster layer or file, or a layer of web tiles or a map service.",
+        )
+        self.ask_holes()
+        self.ask(
+            QgsProcessingParameterEnum(
+                "SHOWS",
+                self.tr("What the windows show"),
+                options=[*SHOWS, "both"],
+                allowMultiple=True,
+                usesStaticStrings=True,
+                defaultValue=list(SHOWS),
+            ),
+            "hole: the whole hole with play upwards. green: the green with the approach upwards. Or both.",
+        )
+        self.ask(
+            number("WIDTH_MM", self.tr("Width (mm)"), number.Type.Double, WIDTH_MM, False, 1.0, 5000.0),
+            "Width of the page panel in millimetres.",
+        )
+        self.ask(
+            number("HEIGHT_MM", self.tr("Height (mm)"), number.Type.Double, HEIGHT_MM, False, 1.0, 5000.0),
+            "Height of the page panel in millimetres.",
+        )
+        self.ask(
+            number("DPI", self.tr("Dots per inch"), number.Type.Double, 300.0, False, 10.0, 4800.0),
+            "Pixels of the picture per inch of the page.",
+        )
+        self.ask(
+            number("SCALE", self.tr("Scale 1 :"), number.Type.Double, None, True, 1.0, 100000.0),
+            "The denominator of the scale, such as 480 for 1:480. Empty: the largest scale that holds the "
+            "hole or the green with the margin.",
+        )
+        self.ask(
+            number("MARGIN_MM", self.tr("Margin (mm)"), number.Type.Double, 5.0, True, 0.0, 500.0),
+            "Left free on each side of the hole or green when no scale is given.",
+            advanced=True,
+        )
+        self.ask(
+            QgsProcessingParameterEnum(
+                "PICTURE",
+                self.tr("Form of the picture"),
+                options=list(PICTURES),
+                usesStaticStrings=True,
+                defaultValue="png",
+                optional=True,
+            ),
+            "png keeps every pixel as it is; jpeg makes smaller files, white where the image ends.",
+            advanced=True,
+        )
+        self.ask(
+            QgsProcessingParameterBoolean(
+                "LARGER_GREENS", self.tr("Greens may be larger than 1:480"), False, True
+            ),
+            "The Rules of Golf (Rule 4.3a) do not allow the picture of a green larger than 1:480 to be used "
+            "during a round. Say yes only for pictures that are not.",
+            advanced=True,
+        )
+        self.ask_folder()
+        self.ask_forms()
+        self.add_table_outputs(["placements"])
+        self.addOutput(QgsProcessingOutputNumber("WINDOWS", self.tr("Number of windows made")))
+
+    def prepareAlgorithm(self, parameters, context, feedback):
+        """Read the layer IMAGE on the main thread, to which it belongs."""
+        from ..guide.rendered import image_source
+
+        layer = self.parameterAsRasterLayer(parameters, "IMAGE", context)
+        if layer is None or not layer.isValid():
+            raise QgsProcessingException(self.invalidRasterError(parameters, "IMAGE"))
+        self._image = image_source(layer)
+        return True
+
+    def work(self, parameters, context, feedback):
+        from ..guide.windows import Panel, PlacementRow
+        from ..store.course_file import open_course
+        from ..store.reading import read_course
+        from ..store.tables import write_tables
+        from ..store.writing import replace_windows
+
+        panel = Panel(*(self.parameterAsDouble(parameters, name, context) for name in _PANEL))
+        wanted = {
+            "panel": panel,
+            "scale": self._optional_number(parameters, "SCALE", context),
+            "margin_mm": self.parameterAsDouble(parameters, "MARGIN_MM", context),
+            "above_limit": self.parameterAsBool(parameters, "LARGER_GREENS", context),
+        }
+        shows = self._shows(parameters, context)
+        numbers = self.holes(parameters, context)
+        forms = self.forms(parameters, context)
+        form = self.parameterAsEnumString(parameters, "PICTURE", context) or PICTURES[0]
+        with closing(open_course(self.course(parameters, context))) as layers:
+            course = read_course(layers)
+            folder = self.folder(parameters, context)
+            made = _Made(feedback)
+            for plan, played in made.plans(course, numbers, shows, wanted):
+                if not made.cut(self._image, plan, played, course, folder, form):
+                    break
+            made.tell()
+            replace_windows(layers, made.features)
+        tables = {"placements": (PlacementRow, made.placements)}
+        paths = write_tables(folder, tables, course.settings.unit, forms)
+        feedback.pushInfo(self.tr("{} windows made in {}").format(len(made.features), folder))
+        return {**self.table_results(folder, paths), "WINDOWS": len(made.features)}
+
+    def _shows(self, parameters, context):
+        asked = self.parameterAsEnumStrings(parameters, "SHOWS", context)
+        return SHOWS if not asked or "both" in asked else tuple(show for show in SHOWS if show in asked)
+
+    def _optional_number(self, parameters, name, context):
+        """A number, or None where none was given."""
+        if parameters.get(name) in (None, ""):
+            return None
+        return self.parameterAsDouble(parameters, name, context)
+
+
+_PANEL = ("WIDTH_MM", "HEIGHT_MM", "DPI")
+
+
+class _Made:
+    """The windows of one run: what was made so far, and what there is to say about it."""
+
+    def __init__(self, feedback):
+        self._feedback = feedback
+        self._remarks = {}
+        self._failures = {}
+        self._index = None
+        self._measured = (None, None)
+        self._parts = (0, 1)
+        self.features = []
+        self.placements = []
+
+    def plans(self, course, numbers, shows, wanted):
+        """``(WindowPlan, PlayedHole)`` of each window that can be made; what cannot is told in the log."""
+        from ..guide.windows import plan_window
+        from ..measure.hole import CourseIndex, play_hole
+        from ..model.errors import YardwrightError
+
+        known = [hole.number for hole in course.holes]
+        for number in numbers or ():
+            if number not in known:
+                self._fail(f"Hole {number} is not in the course.", "Check HOLES against the course’s holes.")
+        self._index = CourseIndex(course)
+        tasks = [(number, show) for number in known if not numbers or number in numbers for show in shows]
+        played = None
+        for done, (number, show) in enumerate(tasks):
+            self._parts = (done, len(tasks))
+            if played is None or played.number != number:
+                played = play_hole(course, number, self._index)
+            if played is None:
+                self._fail(
+                    f"Hole {number} cannot be shown: neither a line of play nor a tee and a green are drawn.",
+                    "Draw its line of play from the back tee to the green.",
+                )
+                continue
+            try:
+                yield plan_window(played, show, crs=course.crs, **wanted), played
+            except YardwrightError as error:
+                self._fail(error.what, error.remedy)
+
+    def cut(self, image, plan, played, course, folder, form):
+        """Make one window; False when the user has cancelled."""
+        from ..guide.rendered import make_picture
+        from ..guide.windows import placements, window_feature
+        from ..imagery.window import Cancelled
+        from ..measure.course import measure_hole
+        from ..model.errors import YardwrightError
+
+        try:
+            made = make_picture(image, plan, folder, form, self._progress)
+        except YardwrightError as error:
+            self._fail(error.what, error.remedy, plan.name)
+            return not self._feedback.isCanceled()
+        except Cancelled:
+            return False
+        if self._measured[0] != played.number:
+            self._measured = (played.number, measure_hole(course, played.number, self._index))
+        tables = self._measured[1]
+        near = self._index.named_of(played.number) + self._index.open_within(_bounds(plan))
+        self.placements.extend(placements(plan, played, course, tables, near))
+        self.features.append(window_feature(plan))
+        for remark in (*plan.remarks, *made.remarks):
+            self._remarks.setdefault(remark, []).append(plan.name)
+        self._feedback.pushInfo(f"{plan.name}: 1:{plan.scale:g}, {plan.up_azimuth:.2f}° up")
+        return not self._feedback.isCanceled()
+
+    def tell(self):
+        """Write the remarks to the log, each once; an error when not a single window could be made."""
+        from ..model.errors import YardwrightError
+
+        if not self.features and not self._feedback.isCanceled():
+            if not self._failures:
+                self._fail("The course has no holes.", "Bring its features in first (importfeatures).")
+            (_, remedy), _ = next(iter(self._failures.items()))
+            whats = " ".join(dict.fromkeys(what for what, _ in self._failures))
+            raise YardwrightError(f"No window was made. {whats}", remedy)
+        failed = {f"{what} {remedy}": names for (what, remedy), names in self._failures.items()}
+        for remark, names in {**failed, **self._remarks}.items():
+            self._feedback.pushWarning(f"{', '.join(names)}: {remark}" if names else remark)
+
+    def _fail(self, what, remedy, name=""):
+        self._failures.setdefault((what, remedy), []).extend(filter(None, [name]))
+
+    def _progress(self, done, total):
+        first, all_parts = self._parts
+        self._feedback.setProgress(100.0 * (first + done / total) / all_parts)
+        return not self._feedback.isCanceled()
+
+
+def _bounds(plan):
+    """The least upright box about a window: x least, y least, x greatest, y greatest."""
+    corners = plan.grid.corners()
+    return (*corners.min(axis=0), *corners.max(axis=0))

@@ -1,0 +1,201 @@
+"""Makes the sample course and runs the main job on it: ``python3 make.py OUTPUT_FOLDER``.
+
+Images, terrain, the course file and a QGIS project are made; then the holes are measured, the distance markers
+checked and the windows of every hole and green cut, each by the algorithm that the Processing toolbox runs.
+"""
+
+import argparse
+import csv
+import os
+import sys
+import time
+
+ROOT = os.path.dirname(os.path.dirname(os.path.abspath(__file__)))
+sys.path[:0] = [ROOT, os.path.join(ROOT, "plugin")]
+
+
+def make_images(folder):
+    """Paint the three dates; ``{date id: path}``."""
+    from sample_project import pictures
+
+    paths = {}
+    for season in pictures.SEASONS:
+        paths[season.id] = os.path.join(folder, "images", f"quernhallow_{season.id}.tif")
+        os.makedirs(os.path.dirname(paths[season.id]), exist_ok=True)
+        pictures.write_image(paths[season.id], season)
+        print(f"  painted {os.path.basename(paths[season.id])}")
+    return paths
+
+
+def image_features(extent):
+    """The dates as features of kind ``image``, each with its footprint."""
+    from shapely.geometry import box
+    from yardwright.model.course import Feature
+
+    from sample_project import pictures
+
+    return [
+        Feature(
+            "image",
+            number,
+            box(*extent),
+            attributes={
+                "id": season.id,
+                "source": f"images/quernhallow_{season.id}.tif",
+                "taken": season.id,
+                "gsd_m": season.gsd,
+                "credit": "Painted by script for the invented course of Quernhallow",
+                "licence": "CC0-1.0",
+                "print_allowed": True,
+                "note": season.note,
+            },
+        )
+        for number, season in enumerate(pictures.SEASONS, 1)
+    ]
+
+
+def make_course(path, extent):
+    """The course file with everything of the drawing in it."""
+    from contextlib import closing
+
+    from sample_project import drawing
+    from yardwright.model.course import Feature
+    from yardwright.store.course_file import create_course, open_course
+    from yardwright.store.writing import add_features, editing
+
+    course = drawing.course()
+    create_course(path, course.name, course.crs, scorecard=drawing.SCORECARD)
+    lines = [
+        Feature("hole", hole.number, hole.line, seen_in=hole.seen_in, attributes={"number": hole.number})
+        for hole in course.holes
+    ]
+    with closing(open_course(path)) as layers:
+        add_features(layers, [*lines, *course.features, *image_features(extent)])
+        known = {tee_set.name: tee_set for tee_set in course.tee_sets}
+        changes = {
+            row.id(): {"colour": known[row["name"]].colour, "players": known[row["name"]].players}
+            for row in layers["tee_set"].getFeatures()
+        }
+        with editing(layers, ["tee_set"]) as edit:
+            edit.change("tee_set", changes)
+    return path
+
+
+def make_project(path, course_file, images, terrain):
+    """A QGIS project: the course over its newest image, paths relative to it."""
+    from qgis.core import QgsProject, QgsRasterLayer, QgsRectangle, QgsReferencedRectangle
+    from yardwright.store.course_file import open_course
+    from yardwright.store.layer_group import add_course_group
+
+    project = QgsProject.instance()
+    project.clear()
+    project.setTitle("Quernhallow")
+    layers = open_course(course_file)
+    project.setCrs(layers.crs, True)
+    add_course_group(project, layers)
+    root = project.layerTreeRoot()
+    newest = max(images)
+    for name, place in [*sorted(images.items(), reverse=True), ("Terrain", terrain)]:
+        title = name if name == "Terrain" else f"Image of {name}"
+        layer = QgsRasterLayer(place, title)
+        project.addMapLayer(layer, False)
+        root.addLayer(layer).setItemVisibilityChecked(name == newest)
+        if name == newest:
+            extent = QgsRectangle(layer.extent())
+    project.viewSettings().setDefaultViewExtent(QgsReferencedRectangle(extent, layers.crs))
+    if not project.write(path):
+        raise SystemExit(f"The project could not be written to {path}: {project.error()}")
+    project.clear()
+    layers.close()
+    return path
+
+
+def run(name, **parameters):
+    """Run one of the algorithms as Processing does; its results."""
+    from qgis.core import QgsApplication, QgsProcessingContext, QgsProcessingFeedback
+
+    algorithm = QgsApplication.processingRegistry().createAlgorithmById(f"yardwright:{name}")
+    feedback = QgsProcessingFeedback(False)
+    results, done = algorithm.run(parameters, QgsProcessingContext(), feedback)
+    if not done:
+        raise SystemExit(f"{name} failed:\n{feedback.textLog()}")
+    return results
+
+
+def rows_of(path):
+    """The rows of a table as dicts."""
+    with open(path, newline="", encoding="utf-8-sig") as file:
+        return list(csv.DictReader(file))
+
+
+def tell(results, course_file, project, images):
+    """A few of the figures, and where everything lies."""
+    lengths, greens = rows_of(results["LENGTHS"]), rows_of(results["GREENS"])
+    markers = [row for row in rows_of(results["MARKERS"]) if row["verdict"] == "off"]
+    total = {}
+    for row in lengths:
+        total[row["tee_set"]] = total.get(row["tee_set"], 0) + float(row["length_yd"])
+    wrong = [row for row in lengths if abs(float(row["difference_yd"])) > 5]
+    print("\nQuernhallow, 18 holes:", ", ".join(f"{name} {yards:.0f} yd" for name, yards in total.items()))
+    print("Depth of the greens:", ", ".join(f"{row['hole']}: {float(row['depth_yd']):.0f}" for row in greens), "yd")
+    print("Distance markers that stand wrong:")
+    for row in markers:
+        print(f"  hole {row['hole']}, {row['marker_id']}: states {float(row['states_yd']):.0f},"
+              f" measures {float(row['measured_yd']):.1f} yd")  # fmt: skip
+    print("The card differs from the ground by more than 5 yd on",
+          ", ".join(f"hole {row['hole']} {row['tee_set']} ({float(row['difference_yd']):+.0f})" for row in wrong))
+    print(f"\nTables:   {results['OUTPUT']}")
+    print(f"Windows:  {results['WINDOWS_FOLDER']} ({results['WINDOWS']} pictures)")
+    print(f"Images:   {os.path.dirname(next(iter(images.values())))}")
+    print(f"Course:   {course_file}")
+    print(f"Project:  {project} (open it in QGIS)")
+
+
+def main():
+    """Everything, in order."""
+    parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
+    parser.add_argument("output", help="folder for all that is made; what an earlier run made there is replaced")
+    folder = os.path.abspath(parser.parse_args().output)
+    os.makedirs(folder, exist_ok=True)
+    os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+    from qgis.core import QgsApplication
+
+    application = QgsApplication([], False)
+    application.initQgis()
+    try:
+        work(folder, application)
+    finally:
+        application.exitQgis()
+
+
+def work(folder, application):
+    """Make the course in ``folder`` and run the main job on it."""
+    from sample_project import pictures, terrain
+    from yardwright.processing.provider import YardwrightProvider
+
+    provider = YardwrightProvider()
+    application.processingRegistry().addProvider(provider)
+    start = time.monotonic()
+    print("Making the sample course")
+    extent = pictures.course_extent()
+    images = make_images(folder)
+    ground = terrain.write_terrain(os.path.join(folder, "terrain.tif"), extent)
+    course_file = os.path.join(folder, "course.gpkg")
+    for ending in ("", "-wal", "-shm"):
+        if os.path.exists(course_file + ending):
+            os.remove(course_file + ending)
+    make_course(course_file, extent)
+    project = make_project(os.path.join(folder, "quernhallow.qgz"), course_file, images, ground)
+    made = time.monotonic()
+    print(f"  made in {made - start:.0f} s\nMeasuring it")
+    tables, windows = os.path.join(folder, "tables"), os.path.join(folder, "windows")
+    results = dict(run("measurecourse", COURSE=course_file, OUTPUT=tables))
+    results.update(run("checkmarkers", COURSE=course_file, OUTPUT=tables))
+    cut = run("exportwindows", COURSE=course_file, IMAGE=images[max(images)], OUTPUT=windows)
+    results.update(WINDOWS=cut["WINDOWS"], WINDOWS_FOLDER=windows)
+    print(f"  measured, markers checked and windows cut in {time.monotonic() - made:.0f} s")
+    tell(results, course_file, project, images)
+
+
+if __name__ == "__main__":
+    main()
