@@ -19,7 +19,18 @@ from yardwright.model.geometry import map_points
 from yardwright.model.numbers import format_holes
 
 from . import plan
-from .shapes import blob, pad, point_and_direction, ribbon, right_of, rounded, smooth_line, smooth_ring, stream, unit
+from .shapes import (
+    blob,
+    pad,
+    point_and_direction,
+    ribbon,
+    right_of,
+    rounded,
+    smooth_line,
+    smooth_ring,
+    stream,
+    unit,
+)
 
 SCORECARD = os.path.join(os.path.dirname(os.path.abspath(__file__)), "scorecard.csv")
 TRUTH = os.path.join(os.path.dirname(os.path.abspath(__file__)), "truth.csv")
@@ -64,7 +75,9 @@ def _green_outline(hole, rng):
 
 def _turned_to(shape, direction):
     """A shape drawn with play up the y axis, turned to play along ``direction``, about the origin."""
-    return map_points([shape], lambda p: np.outer(p[:, 1], direction) + np.outer(p[:, 0], right_of(direction)))[0]
+    return map_points(
+        [shape], lambda p: np.outer(p[:, 1], direction) + np.outer(p[:, 0], right_of(direction))
+    )[0]
 
 
 def _largest(shape):
@@ -77,7 +90,7 @@ def _moved(shape, by):
 
 
 def _chord(shape, point, direction):
-    """The longest piece of the line through ``point`` inside ``shape``: (first, last), along ``direction``."""
+    """First and last point, along ``direction``, of what ``shape`` cuts from the line through ``point``."""
     reach = 200 * np.asarray(direction)
     cut = LineString([point - reach, point + reach]).intersection(shape)
     pieces = [p for p in getattr(cut, "geoms", [cut]) if p.length > 0]
@@ -94,7 +107,9 @@ def _anchor(shape, direction):
         return centre
     across = right_of(direction)
     reach = np.asarray(shape.exterior.coords) @ direction - centre @ direction
-    chords = [_chord(shape, centre + t * direction, across) for t in np.arange(reach.min() + 0.1, reach.max(), 0.02)]
+    chords = [
+        _chord(shape, centre + t * direction, across) for t in np.arange(reach.min() + 0.1, reach.max(), 0.02)
+    ]
     first, last = max(chords, key=lambda ends: np.hypot(*(ends[1] - ends[0])))
     return (first + last) / 2
 
@@ -128,8 +143,8 @@ def _greens(rng):
         outline = _turned_to(_green_outline(hole, rng), direction)
         greens[hole.number] = _moved(outline, points[-1] - _anchor(outline, direction))
     double = smooth_ring(
-        [(624, 179), (640, 175), (657, 183), (674, 184), (692, 182), (701, 194), (694, 208), (678, 210), (662, 203),
-         (646, 207), (629, 204), (618, 193)], 64,
+        [(624, 179), (640, 175), (657, 183), (674, 184), (692, 182), (701, 194), (694, 208), (678, 210),
+         (662, 203), (646, 207), (629, 204), (618, 193)], 64,
     )  # fmt: skip
     greens[9] = greens[18] = double
     greens[5] = _trade_green(greens[5])
@@ -180,8 +195,8 @@ def _fairways(ways, greens, waters, rng):
         left, right = rng.uniform(0.92, 1.12, 2) * half
         neck = 0.72 if hole.par > 3 else 1.0
 
-        def width(base, neck=neck, rng_shape=rng.uniform(0.9, 1.08)):
-            return lambda s: base * rng_shape * (1 - (1 - neck) * max(0.0, s - 0.72) / 0.28)
+        def width(base, neck=neck):
+            return lambda s: base * (1 - (1 - neck) * max(0.0, s - 0.72) / 0.28)
 
         band = ribbon(way, first, last, width(left), width(right), rng, 0.22)
         band = band.difference(green.buffer(3.4)).difference(wet)
@@ -345,14 +360,20 @@ def _woods(open_ground, site, rng):
     for _ in range(1100):
         centre = rng.uniform((x0, y0), (x1, y1))
         size, turn = rng.uniform(13, 52), rng.uniform(0, np.pi)
-        blobs.append(blob(centre, size * rng.uniform(1, 1.7), size, (np.sin(turn), np.cos(turn)), rng, 0.16, 28))
+        blobs.append(
+            blob(centre, size * rng.uniform(1, 1.7), size, (np.sin(turn), np.cos(turn)), rng, 0.16, 28)
+        )
     chosen = [s for s in blobs if s.intersection(allowed).area > 0.72 * s.area]
     parts = _smooth_union([shape.intersection(allowed) for shape in chosen], 7.0)
-    return [Polygon(part.exterior, [r for r in part.interiors if Polygon(r).area > 120]) for part in parts if part.area > 190]
+    return [
+        Polygon(part.exterior, [r for r in part.interiors if Polygon(r).area > 120])
+        for part in parts
+        if part.area > 190
+    ]
 
 
 def _lone_trees(open_ground, woods, site, rng, count=130):
-    """Single trees off the lines of play, ``((x, y), crown radius)``, nearer to the fairways than the groves."""
+    """Single trees off the lines of play, ``((x, y), crown radius)``, nearer to play than the groves."""
     taken = prep(unary_union([open_ground.buffer(-7), *[wood.buffer(5) for wood in woods]]))
     inside, near = prep(site.buffer(-5)), prep(open_ground.buffer(9))
     x0, y0, x1, y1 = site.bounds
@@ -368,8 +389,8 @@ def _lone_trees(open_ground, woods, site, rng, count=130):
     return trees
 
 
-def _paths(ways, greens, tees, bunkers, waters, site, rng):
-    """A cart path a hole, from beside its back tee to beside its green, bending round what lies in its way."""
+def _paths(ways, greens, tees, bunkers, fairways, waters, site, rng):
+    """A cart path a hole, from beside its back tee to its green and on to the next tee."""
     keep_off = unary_union(
         [shape.buffer(4) for shape in (*greens.values(), *(b for _, b in bunkers), *(t for _, _, t in tees))]
         + [water.buffer(4) for water in waters]
@@ -390,39 +411,58 @@ def _paths(ways, greens, tees, bunkers, waters, site, rng):
             across = right_of(direction) * hole.side
             for further in range(0, 40, 2):
                 place = point + across * (aside + further)
-                if not prepared.intersects(Point(place).buffer(3)):
+                if not prepared.intersects(Point(place).buffer(4)):
                     break
             points.append(place)
         beaten.append(points)
+    keep_off = unary_union([keep_off, *(shape.buffer(1) for _, shape in fairways)])
     for hole, points, following in zip(plan.HOLES, beaten, [*beaten[1:], None]):
         if following is not None:
-            points = [*points, *_way_round(points[-1], following[0], keep_off)]
+            way = np.asarray(plan.HOLES[hole.number].line, float)
+            behind = way[0] - 17 * unit(way[1] - way[0])
+            points = [*points, *_way_round(points[-1], following[0], behind, keep_off)]
         paths.append((f"Path of hole {hole.number}", smooth_line(points, 72)))
     return paths
 
 
-def _way_round(start, end, keep_off):
-    """Points from ``start`` to ``end``, bent aside no more than it takes to stay off ``keep_off``."""
+def _way_round(start, end, behind, keep_off):
+    """Points from ``start`` to ``end``, bent aside no more than it takes to stay off ``keep_off``.
+
+    behind: a point behind the next tee to go round by, where that is better.
+    """
     middle, across = (start + end) / 2, right_of(unit(end - start))
+    ways = [
+        [middle + across * k * side, *via, end]
+        for k in range(0, 72, 4)
+        for side in (1, -1)
+        for via in ((), (behind,))
+    ]
 
-    def trespass(bend):
-        way = smooth_line([start, middle + across * bend, end], 30)
-        return way.intersection(keep_off).length + 0.02 * abs(bend)
+    def trespass(points):
+        way = smooth_line([start, *points], 30)
+        return way.intersection(keep_off).length + 0.01 * way.length
 
-    bend = min((k * side for k in range(0, 45, 4) for side in (1, -1)), key=trespass)
-    return [middle + across * bend, end]
+    return min(ways, key=trespass)
 
 
 def _scenery():
     """Buildings, tarmac and turf of the clubhouse: painted in the images, measured by nobody."""
+
     def box(x, y, length, width, turn):
         turn = np.radians(turn)
         along = np.array([np.cos(turn), np.sin(turn)])
         corners = [(1, 1), (1, -1), (-1, -1), (-1, 1)]
-        return Polygon([np.array([x, y]) + a * length / 2 * along + b * width / 2 * right_of(along) for a, b in corners])
+        return Polygon(
+            [np.array([x, y]) + a * length / 2 * along + b * width / 2 * right_of(along) for a, b in corners]
+        )
 
     return {
-        "roof": (box(640, 96, 34, 14, 8), box(662, 88, 15, 22, 8), box(700, 118, 22, 11, -20), box(40, 660, 9, 7, 30)),
+        "roof": (
+            box(640, 96, 34, 14, 8),
+            box(662, 88, 15, 22, 8),
+            box(700, 118, 22, 11, -20),
+            box(40, 660, 9, 7, 30),
+        ),
         "tarmac": (
             box(700, 72, 58, 40, 8),
             LineString([(700, 72), (712, 40), (690, 6), (700, -60)]).buffer(3.2),
@@ -464,12 +504,16 @@ def drawing():
     }
     middles = {
         hole.number: _approach(
-            hole, lines[hole.number], greens[hole.number], references[hole.number, "Black"], lines[hole.number].length
+            hole,
+            lines[hole.number],
+            greens[hole.number],
+            references[hole.number, "Black"],
+            lines[hole.number].length,
         )
         for hole in plan.HOLES
     }
     markers, truth = _markers(lines, middles, references)
-    paths = _paths(ways, greens, tees, bunkers, (lake, pond), site, rng)
+    paths = _paths(ways, greens, tees, bunkers, fairways, (lake, pond), site, rng)
     scenery = _scenery()
     gorse = smooth_ring(plan.GORSE, 32)
     open_ground = unary_union(
@@ -492,10 +536,16 @@ def drawing():
     ]
     mown = unary_union([
         *(shape.buffer(5) for _, shape in fairways), *(g.buffer(8) for g in greens.values()), gorse.buffer(1),
-        *(t.buffer(4) for _, _, t in tees), *(w.buffer(2) for w in waters), *(b.buffer(2) for _, b in bunkers),
+        *(t.buffer(4) for _, _, t in tees), *(w.buffer(2) for w in waters),
+        *(b.buffer(2) for _, b in bunkers),
         *(line.buffer(2.5) for _, line in paths),
     ])  # fmt: skip
-    grass = [p for shape in grass for p in _smooth_union([shape.difference(mown).intersection(site.buffer(-6))], 3) if p.area > 200]
+    grass = [
+        p
+        for shape in grass
+        for p in _smooth_union([shape.difference(mown).intersection(site.buffer(-6))], 3)
+        if p.area > 200
+    ]
 
     card = {
         (hole.number, name): whole(
@@ -553,7 +603,9 @@ def drawing():
         add("target", Point(place), holes, label)
 
     holes = tuple(
-        Hole(hole.number, lines[hole.number], hole.number, hole.name, hole.par, hole.index, seen_in=plan.NEWEST)
+        Hole(
+            hole.number, lines[hole.number], hole.number, hole.name, hole.par, hole.index, seen_in=plan.NEWEST
+        )
         for hole in plan.HOLES
     )
     scenery["site"] = (site,)
@@ -568,7 +620,8 @@ def _transformers(crs):
     from pyproj import Transformer
 
     x, y = plan.ORIGIN
-    local = f"+proj=tmerc +lat_0={plan.LATITUDE} +lon_0={plan.LONGITUDE} +k=1 +x_0={x} +y_0={y} +ellps=GRS80 +units=m"
+    middle = f"+lat_0={plan.LATITUDE} +lon_0={plan.LONGITUDE} +x_0={x} +y_0={y}"
+    local = f"+proj=tmerc {middle} +k=1 +ellps=GRS80 +units=m"
     return Transformer.from_crs(local, crs, always_xy=True), Transformer.from_crs(crs, local, always_xy=True)
 
 
@@ -596,7 +649,9 @@ def course():
         plan.CRS,
         holes=tuple(replace(hole, line=line) for hole, line in zip(drawn.holes, lines)),
         features=tuple(replace(feature, geometry=shape) for feature, shape in zip(drawn.features, shapes)),
-        tee_sets=tuple(TeeSet(name, colour, k, players) for k, (name, colour, players, _) in enumerate(plan.TEE_SETS)),
+        tee_sets=tuple(
+            TeeSet(name, colour, k, players) for k, (name, colour, players, _) in enumerate(plan.TEE_SETS)
+        ),
         scorecard=drawn.scorecard,
     )
 
@@ -609,11 +664,13 @@ def write_scorecard(path=SCORECARD):
         rows = csv.writer(file, lineterminator="\n")
         rows.writerow(["hole", "par", "stroke_index", "name", *names])
         for hole in plan.HOLES:
-            rows.writerow([hole.number, hole.par, hole.index, hole.name, *(card[hole.number, n] for n in names)])
+            rows.writerow(
+                [hole.number, hole.par, hole.index, hole.name, *(card[hole.number, n] for n in names)]
+            )
 
 
 def write_truth(path=TRUTH):
-    """What is wrong on purpose, as CSV: stated less measured of a marker, printed less true of a card's length."""
+    """What is wrong on purpose, as CSV: a marker's stated less true distance, the card's less the true."""
     with open(path, "w", newline="", encoding="utf-8") as file:
         rows = csv.writer(file, lineterminator="\n")
         rows.writerow(["what", "hole", "which", "wrong_by_yd"])
@@ -630,4 +687,7 @@ if __name__ == "__main__":
     write_scorecard()
     write_truth()
     kinds = {feature.kind for feature in drawing().features}
-    print({kind: len(drawing().of(kind)) for kind in sorted(kinds)}, format_holes(h.number for h in drawing().holes))
+    print(
+        {kind: len(drawing().of(kind)) for kind in sorted(kinds)},
+        format_holes(h.number for h in drawing().holes),
+    )

@@ -1,7 +1,7 @@
 """Makes the sample course and runs the main job on it: ``python3 make.py OUTPUT_FOLDER``.
 
-Images, terrain, the course file and a QGIS project are made; then the holes are measured, the distance markers
-checked and the windows of every hole and green cut, each by the algorithm that the Processing toolbox runs.
+Images, terrain, the course file and a QGIS project are made; then the holes are measured, the distance
+markers checked and the windows of every hole and green cut, by the algorithms of the Processing toolbox.
 """
 
 import argparse
@@ -58,10 +58,11 @@ def make_course(path, extent):
     """The course file with everything of the drawing in it."""
     from contextlib import closing
 
-    from sample_project import drawing
     from yardwright.model.course import Feature
     from yardwright.store.course_file import create_course, open_course
     from yardwright.store.writing import add_features, editing
+
+    from sample_project import drawing
 
     course = drawing.course()
     create_course(path, course.name, course.crs, scorecard=drawing.SCORECARD)
@@ -137,13 +138,21 @@ def tell(results, course_file, project, images):
         total[row["tee_set"]] = total.get(row["tee_set"], 0) + float(row["length_yd"])
     wrong = [row for row in lengths if abs(float(row["difference_yd"])) > 5]
     print("\nQuernhallow, 18 holes:", ", ".join(f"{name} {yards:.0f} yd" for name, yards in total.items()))
-    print("Depth of the greens:", ", ".join(f"{row['hole']}: {float(row['depth_yd']):.0f}" for row in greens), "yd")
+    print(
+        "Depth of the greens:",
+        ", ".join(f"{row['hole']}: {float(row['depth_yd']):.0f}" for row in greens),
+        "yd",
+    )
     print("Distance markers that stand wrong:")
     for row in markers:
         print(f"  hole {row['hole']}, {row['marker_id']}: states {float(row['states_yd']):.0f},"
               f" measures {float(row['measured_yd']):.1f} yd")  # fmt: skip
-    print("The card differs from the ground by more than 5 yd on",
-          ", ".join(f"hole {row['hole']} {row['tee_set']} ({float(row['difference_yd']):+.0f})" for row in wrong))
+    print(
+        "The card differs from the ground by more than 5 yd on",
+        ", ".join(
+            f"hole {row['hole']} {row['tee_set']} ({float(row['difference_yd']):+.0f})" for row in wrong
+        ),
+    )
     print(f"\nTables:   {results['OUTPUT']}")
     print(f"Windows:  {results['WINDOWS_FOLDER']} ({results['WINDOWS']} pictures)")
     print(f"Images:   {os.path.dirname(next(iter(images.values())))}")
@@ -154,7 +163,9 @@ def tell(results, course_file, project, images):
 def main():
     """Everything, in order."""
     parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
-    parser.add_argument("output", help="folder for all that is made; what an earlier run made there is replaced")
+    parser.add_argument(
+        "output", help="folder for all that is made; what an earlier run made there is replaced"
+    )
     folder = os.path.abspath(parser.parse_args().output)
     os.makedirs(folder, exist_ok=True)
     os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
@@ -170,8 +181,9 @@ def main():
 
 def work(folder, application):
     """Make the course in ``folder`` and run the main job on it."""
-    from sample_project import pictures, terrain
     from yardwright.processing.provider import YardwrightProvider
+
+    from sample_project import pictures, terrain
 
     provider = YardwrightProvider()
     application.processingRegistry().addProvider(provider)

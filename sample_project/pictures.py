@@ -127,8 +127,8 @@ class View:
 
 @dataclass(frozen=True)
 class Scene:
-    """Everything in the course's CRS. shapes: ``{name: [polygons]}``. ways: (radians from east, metres) of the
-    mowing of each of ``shapes["mown"]``. crowns: (n, 6): x, y, radius, height, tone 0-1, conifer 0/1.
+    """Everything in the course's CRS. shapes: ``{name: [polygons]}``. ways: (radians from east,
+    metres) of the mowing of each of ``shapes["mown"]``. crowns: (n, 6): x, y, radius, height, tone 0-1, conifer 0/1.
     things: (x, y, length, width, turn, height, r, g, b) of people, carts, cars and posts."""
 
     shapes: dict
@@ -163,7 +163,9 @@ def _crowns(drawn, rng):
     for tree in drawn.of("tree"):
         radius = tree.get("crown_radius_m")
         conifer = float(rng.uniform() < 0.2)
-        trees.append((*tree.geometry.coords[0], radius, radius * rng.uniform(2, 2.6) + 2, rng.uniform(), conifer))
+        trees.append(
+            (*tree.geometry.coords[0], radius, radius * rng.uniform(2, 2.6) + 2, rng.uniform(), conifer)
+        )
     pine = next(t for t in drawn.of("target") if t.label == "Lone pine")
     trees.append((*pine.geometry.coords[0], 4.4, 15.0, 0.5, 1.0))
     site = drawn.scenery["site"][0]
@@ -190,7 +192,9 @@ def _fields(site, rng):
         for j in range(-3, 11):
             cell = Polygon([grid[i, j], grid[i + 1, j], grid[i + 1, j + 1], grid[i, j + 1]]).buffer(-2.2)
             cut = cell.intersection(outside)
-            fields.extend(p for p in getattr(cut, "geoms", [cut]) if p.area > 400 and p.geom_type == "Polygon")
+            fields.extend(
+                p for p in getattr(cut, "geoms", [cut]) if p.area > 400 and p.geom_type == "Polygon"
+            )
     return fields
 
 
@@ -219,8 +223,8 @@ def _people(drawn, rng):
     """Groups of golfers with their carts here and there, and cars beside the clubhouse, local metres."""
     things = []
     shirts = ((0.9, 0.9, 0.9), (0.75, 0.15, 0.15), (0.15, 0.25, 0.6), (0.85, 0.75, 0.2), (0.12, 0.12, 0.13))
-    for number, share in ((1, 0.55), (2, 0.35), (4, 0.62), (5, 0.97), (7, 0.45), (8, 0.7), (10, 0.5), (11, 0.04),
-                          (12, 0.42), (14, 0.58), (15, 0.66), (16, 0.95), (17, 0.5), (18, 0.8)):  # fmt: skip
+    for number, share in ((1, 0.55), (2, 0.35), (4, 0.62), (5, 0.97), (7, 0.45), (8, 0.7), (10, 0.5),
+                          (11, 0.04), (12, 0.42), (14, 0.58), (15, 0.66), (16, 0.95), (17, 0.5), (18, 0.8)):  # fmt: skip
         way = LineString(drawn.ways[number])
         middle = np.array(way.interpolate(share, normalized=True).coords[0])
         turn = rng.uniform(0, np.pi)
@@ -399,7 +403,9 @@ def _canopy(view, crowns, conifers_only_solid):
         edge = 1 + 0.11 * np.sin(3 * angle + 40 * shade) + 0.08 * np.sin(5 * angle + 90 * shade)
         share = np.sqrt(dx * dx + dy * dy) / edge
         dome = 1 - share if needle else np.sqrt(np.clip(1 - share * share, 0, 1)) * 0.55
-        crown = np.where(share < 1, tall * (0.3 + 0.7 * dome / (1.0 if needle else 0.55)), 0).astype(np.float32)
+        crown = np.where(share < 1, tall * (0.3 + 0.7 * dome / (1.0 if needle else 0.55)), 0).astype(
+            np.float32
+        )
         part = (slice(r0, r1), slice(c0, c1))
         higher = crown > height[part]
         height[part][higher] = crown[higher]
@@ -414,7 +420,9 @@ def _things(view, things):
     for x, y, length, width, turn, high, red, green, blue in things:
         along = np.array([np.cos(turn), np.sin(turn)]) * length / 2
         across = np.array([-np.sin(turn), np.cos(turn)]) * width / 2
-        shapes.append(Polygon([(x, y) + a * along + b * across for a, b in ((1, 1), (1, -1), (-1, -1), (-1, 1))]))
+        shapes.append(
+            Polygon([(x, y) + a * along + b * across for a, b in ((1, 1), (1, -1), (-1, -1), (-1, 1))])
+        )
         colours.append((red, green, blue))
         tall.append(high)
     near = _near(view, shapes)
@@ -443,7 +451,10 @@ def _shadow(height, gsd, azimuth, elevation):
             moved = np.zeros_like(top)
             rows, columns = top.shape
             target = (slice(max(row, 0), rows + min(row, 0)), slice(max(column, 0), columns + min(column, 0)))
-            source = (slice(max(-row, 0), rows + min(-row, 0)), slice(max(-column, 0), columns + min(-column, 0)))
+            source = (
+                slice(max(-row, 0), rows + min(-row, 0)),
+                slice(max(-column, 0), columns + min(-column, 0)),
+            )
             moved[target] = top[source] - length * gsd * fall
             np.maximum(top, moved, out=top)
         reach *= 2
@@ -504,7 +515,10 @@ def _sun_on_grid(season):
 
 
 def paint(view, season, shadows=True, people=True, grain=True):
-    """The view on that date: (3, rows, columns) bytes. Without shadows, people and grain it is the truth beneath."""
+    """The view on that date: (3, rows, columns) bytes.
+
+    Without shadows, people and grain it is the truth beneath the image.
+    """
     current = scene()
     wide, n = view.wider(HALO_M if shadows else 4.0)
     core = (slice(n, n + view.rows), slice(n, n + view.columns))
@@ -515,7 +529,11 @@ def paint(view, season, shadows=True, people=True, grain=True):
     colours = season.colours
     picture = np.empty((3, view.rows, view.columns), np.float32)
     picture[:] = _paint_fields(view, season, current, broad, middle, fine)
-    cover = {name: _cover(view, shapes) for name, shapes in current.shapes.items() if name not in ("mown", "fields")}
+    cover = {
+        name: _cover(view, shapes)
+        for name, shapes in current.shapes.items()
+        if name not in ("mown", "fields")
+    }
 
     _lay(picture, cover["site"], _turf(view, colours["rough"], broad, middle, fine, 1.5))
     _lay(picture, cover["verge"], _turf(view, colours["floor"], broad, middle, fine, 1.2))
@@ -536,15 +554,26 @@ def paint(view, season, shadows=True, people=True, grain=True):
     if cover["tee"] is not None:
         _wear(picture, cover["tee"], colours, middle, fine)
     if cover["bank"] is not None:
-        _lay(picture, _blur(cover["bank"], 0.35 / view.gsd), _turf(view, colours["bank"], broad, middle, fine, 2.4))
+        _lay(
+            picture,
+            _blur(cover["bank"], 0.35 / view.gsd),
+            _turf(view, colours["bank"], broad, middle, fine, 2.4),
+        )
         _paint_water(picture, view, cover["water"], colours, middle, fine)
     if cover["path"] is not None:
         worn = [colours["path"][k] * (1 + 0.03 * middle + 0.04 * fine) for k in range(3)]
         _lay(picture, cover["path"] * np.clip(0.9 + 0.06 * middle, 0, 1), worn)
-    _lay(picture, cover["tarmac"], [(0.42, 0.42, 0.43)[k] * (1 + 0.03 * middle + 0.03 * fine) for k in range(3)])
+    _lay(
+        picture,
+        cover["tarmac"],
+        [(0.42, 0.42, 0.43)[k] * (1 + 0.03 * middle + 0.03 * fine) for k in range(3)],
+    )
     if cover["gorse"] is not None:
         flowers = np.clip(fine - 0.6, 0, 1) * (season.leaf < 0.5) * 0.8
-        bush = [colours["gorse"][k] * (1 + 0.22 * middle + 0.12 * fine) + (0.35, 0.30, -0.05)[k] * flowers for k in range(3)]
+        bush = [
+            colours["gorse"][k] * (1 + 0.22 * middle + 0.12 * fine) + (0.35, 0.30, -0.05)[k] * flowers
+            for k in range(3)
+        ]
         _lay(picture, np.clip(cover["gorse"] * (0.95 + 0.4 * middle), 0, 1), bush)
     _paint_sand(picture, view, cover["bunker"], colours, middle, fine)
     picture *= _relief(view, cover, broad, azimuth, elevation)
@@ -574,7 +603,9 @@ def paint(view, season, shadows=True, people=True, grain=True):
     if things is not None:
         _lay(picture, things[0][core] if things[0] is not None else None, things[1][:, core[0], core[1]])
     if crown.any():
-        _paint_crowns(picture, wide, core, season, height, tone, conifer, shade, azimuth, elevation, middle, fine)
+        _paint_crowns(
+            picture, wide, core, season, height, tone, conifer, shade, azimuth, elevation, middle, fine
+        )
     if cover_roof is not None:
         _paint_roofs(picture, view, roofs, cover_roof[core], azimuth, fine)
     return _finish(picture, view, season, grain)
@@ -610,7 +641,9 @@ def _paint_fields(view, season, current, broad, middle, fine):
     turn = np.array([0, *(0.16 + (k % 2) * np.pi / 2 for k in near)])[index]
     x, y = view.x()[None, :] % 5000, view.y()[:, None] % 5000
     across = -np.sin(turn) * x + np.cos(turn) * y
-    rows = (0.022 * np.sin(2 * np.pi * across / 2.6) + 0.05 * (np.abs(across % 21 - 10) < 0.5)).astype(np.float32)
+    rows = (0.022 * np.sin(2 * np.pi * across / 2.6) + 0.05 * (np.abs(across % 21 - 10) < 0.5)).astype(
+        np.float32
+    )
     light = 1 + 0.05 * broad + 0.035 * middle + 0.03 * fine + rows
     return np.where(index > 0, colour * light, ground)
 
@@ -654,13 +687,20 @@ def _slope_light(height, gsd, azimuth, elevation, most=0.4):
 def _relief(view, cover, broad, azimuth, elevation):
     """The light on the ground's small forms: raised greens and tees, sunk bunkers, rolling fairways."""
     form = 0.22 * broad
-    for name, high, wide in (("green", 0.55, 2.6), ("tee", 0.55, 0.8), ("bunker", -0.95, 0.7), ("water", -0.7, 1.0)):
+    for name, high, wide in (
+        ("green", 0.55, 2.6),
+        ("tee", 0.55, 0.8),
+        ("bunker", -0.95, 0.7),
+        ("water", -0.7, 1.0),
+    ):
         if cover[name] is not None:
             form = form + high * _blur(cover[name], wide / view.gsd)
     return _slope_light(_blur(form, 0.5 / view.gsd), view.gsd, azimuth, elevation, 0.32)
 
 
-def _paint_crowns(picture, wide, core, season, height, tone, conifer, shade, azimuth, elevation, middle, fine):
+def _paint_crowns(
+    picture, wide, core, season, height, tone, conifer, shade, azimuth, elevation, middle, fine
+):
     full = np.clip((height[core] - 0.4) * 1.2, 0, 1)
     smooth = gaussian_filter(height[core], 0.5 / wide.gsd, truncate=2.5)
     light = _slope_light(smooth, wide.gsd, azimuth, elevation, 0.36)
@@ -700,7 +740,9 @@ def _finish(picture, view, season, grain):
     picture *= 1.04
     picture += np.array([0.018, 0.024, 0.034], np.float32)[:, None, None]
     if grain:
-        rng = np.random.default_rng([int(season.taken.timestamp()) % 2**31, int(view.left * 4), int(view.top * 4)])
+        rng = np.random.default_rng(
+            [int(season.taken.timestamp()) % 2**31, int(view.left * 4), int(view.top * 4)]
+        )
         noise = rng.standard_normal((view.rows, view.columns), np.float32)
         picture += 0.011 * noise
         picture[0] += 0.004 * noise[::-1]
@@ -721,12 +763,16 @@ def course_extent(margin=38.0):
 def _tiles(view):
     for row in range(0, view.rows, TILE):
         for column in range(0, view.columns, TILE):
-            yield column, row, View(
-                view.left + column * view.gsd,
-                view.top - row * view.gsd,
-                view.gsd,
-                min(TILE, view.columns - column),
-                min(TILE, view.rows - row),
+            yield (
+                column,
+                row,
+                View(
+                    view.left + column * view.gsd,
+                    view.top - row * view.gsd,
+                    view.gsd,
+                    min(TILE, view.columns - column),
+                    min(TILE, view.rows - row),
+                ),
             )
 
 
@@ -739,7 +785,14 @@ def write_image(path, season, extent=None, progress=None, **what):
     x0, y0, x1, y1 = extent
     view = View(x0, y1, season.gsd, int(round((x1 - x0) / season.gsd)), int(round((y1 - y0) / season.gsd)))
     scene(), _noises()
-    options = ["COMPRESS=JPEG", "JPEG_QUALITY=88", "PHOTOMETRIC=YCBCR", "TILED=YES", "BLOCKXSIZE=512", "BLOCKYSIZE=512"]
+    options = [
+        "COMPRESS=JPEG",
+        "JPEG_QUALITY=88",
+        "PHOTOMETRIC=YCBCR",
+        "TILED=YES",
+        "BLOCKXSIZE=512",
+        "BLOCKYSIZE=512",
+    ]
     beside = path + ".part"
     image = gdal.GetDriverByName("GTiff").Create(beside, view.columns, view.rows, 3, gdal.GDT_Byte, options)
     east, north = season.shift

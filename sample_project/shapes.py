@@ -16,7 +16,7 @@ def right_of(direction):
 
 
 def _spline(points, count, closed):
-    """``count`` points evenly along the Catmull-Rom curve through ``points`` (centripetal would be overkill)."""
+    """``count`` points evenly along the Catmull-Rom curve through ``points``."""
     points = np.asarray(points, float)
     if closed:
         padded = np.vstack([points[-1], points, points[:2]])

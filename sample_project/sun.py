@@ -15,7 +15,11 @@ def sun_position(longitude, latitude, when):
     days = 366 if when.year % 4 == 0 and (when.year % 100 or when.year % 400 == 0) else 365
     g = 2 * math.pi / days * (day - 1 + (hour - 12) / 24)
     minutes = 229.18 * (
-        0.000075 + 0.001868 * math.cos(g) - 0.032077 * math.sin(g) - 0.014615 * math.cos(2 * g) - 0.040849 * math.sin(2 * g)
+        0.000075
+        + 0.001868 * math.cos(g)
+        - 0.032077 * math.sin(g)
+        - 0.014615 * math.cos(2 * g)
+        - 0.040849 * math.sin(2 * g)
     )
     declination = (
         0.006918

@@ -2,7 +2,6 @@
 
 import math
 import re
-import time
 
 import pytest
 from shapely.geometry import LineString, Point, Polygon, box
@@ -246,39 +245,6 @@ def test_windows_are_read_apart(course):
     assert read(course).features == ()
     (window,) = read_features(course, "window")
     assert (window.holes, window.get("hole"), window.get("shows")) == ((3,), 3, "green")
-
-
-def many(count):
-    """Invented features: areas of 40 vertices and points, half and half."""
-    for number in range(count):
-        x, y = 40.0 * (number % 50), 40.0 * (number // 50)
-        if number % 2:
-            yield Feature("bunker", 0, Point(x, y).buffer(9, 10), (number % 18 + 1,), f"B{number}")
-        else:
-            yield Feature("tree", 0, Point(x, y), attributes={"crown_radius_m": 4.0})
-
-
-@pytest.mark.bench
-def test_reading_is_fast_and_linear(course):
-    """A course of 700 features in about 40 ms, 20 such courses in 20 times that."""
-    from yardwright.store.writing import add_features
-
-    add_features(course, list(many(700)))
-    read(course)
-    one = min(timed(course, 700) for _ in range(5))
-    add_features(course, list(many(19 * 700)))
-    twenty = min(timed(course, 14000) for _ in range(2))
-    print(
-        f"700 features {1000 * one:.1f} ms, 14,000 features {1000 * twenty:.1f} ms, ratio {twenty / one:.1f}"
-    )
-    assert one < 0.12
-    assert twenty < 26 * one
-
-
-def timed(layers, count):
-    start = time.perf_counter()
-    assert len(read(layers).features) == count
-    return time.perf_counter() - start
 
 
 def test_the_shapely_1_way_gives_the_same(course, monkeypatch):

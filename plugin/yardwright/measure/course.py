@@ -10,6 +10,7 @@ from .rows import GreenRow, LengthRow, Measures
 from .turns import dogleg_rows, layup_rows
 from .units import YARD, to_unit, whole
 
+TABLES = ("lengths", "greens", "distances", "fairways", "doglegs", "layups", "markers")
 CARD_TOLERANCE_YD = 5.0
 """A hole that differs by more than this from the scorecard is remarked on (our own rule)."""
 GREEN_DEPTHS_YD = (12.0, 50.0)
@@ -33,7 +34,9 @@ def measure_course(course, holes=None, progress=None):
     known = {hole.number for hole in course.holes}
     problems = list(course.problems) + _lost(course, index, known)
     problems += [f"Hole {number} is not in the course." for number in holes or () if number not in known]
-    tables = {name: [] for name in ("lengths", "greens", "distances", "fairways", "doglegs", "layups", "markers")}
+    tables = {
+        name: [] for name in ("lengths", "greens", "distances", "fairways", "doglegs", "layups", "markers")
+    }
     for done, number in enumerate(numbers, start=1):
         for name, rows in measure_hole(course, number, index).items():
             tables[name].extend(rows)
@@ -50,7 +53,9 @@ def _lost(course, index, known):
         if feature.kind in ("green", "tee", "plate", "marker") and not numbers:
             problems.append(f"{feature.kind} {feature.fid} has no hole and lies near none: it is left out.")
         elif absent:
-            problems.append(f"{feature.kind} {feature.fid} names hole {', '.join(absent)}, which is not there.")
+            problems.append(
+                f"{feature.kind} {feature.fid} names hole {', '.join(absent)}, which is not there."
+            )
     return problems
 
 

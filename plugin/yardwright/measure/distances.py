@@ -48,7 +48,9 @@ def _dimension(geometry):
 
 def of_dimension(geometry, dimension):
     """The parts of a geometry with that dimension (0 points, 1 lines, 2 areas), joined; None if none."""
-    parts = [p for p in getattr(geometry, "geoms", [geometry]) if not p.is_empty and _dimension(p) == dimension]
+    parts = [
+        p for p in getattr(geometry, "geoms", [geometry]) if not p.is_empty and _dimension(p) == dimension
+    ]
     if not parts:
         return None
     return parts[0] if len(parts) == 1 else unary_union(parts)

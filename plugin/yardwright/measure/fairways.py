@@ -68,7 +68,9 @@ def width_at(line, station, fairway, half_width):
     """
     ahead = line.direction_at(station)
     to_right = np.array([ahead[1], -ahead[0]])
-    pieces = [p for p in chords(fairway, line.at(station), to_right) if p[0] <= half_width and p[1] >= -half_width]
+    pieces = [
+        p for p in chords(fairway, line.at(station), to_right) if p[0] <= half_width and p[1] >= -half_width
+    ]
     if not pieces:
         return None
     held = chord_holding(pieces)

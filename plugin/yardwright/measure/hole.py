@@ -93,9 +93,7 @@ class CourseIndex:
         if not len(self.bounds):
             return []
         low_x, low_y, high_x, high_y = self.bounds.T
-        meets = (
-            self.open & (low_x <= box[2]) & (high_x >= box[0]) & (low_y <= box[3]) & (high_y >= box[1])
-        )
+        meets = self.open & (low_x <= box[2]) & (high_x >= box[0]) & (low_y <= box[3]) & (high_y >= box[1])
         return [self.course.features[position] for position in np.flatnonzero(meets)]
 
 
@@ -108,7 +106,9 @@ def _holes_of_all(course):
     frame = frame_about(np.concatenate([coordinates(hole.line) for hole in lines]), course.crs)
     to_plane = frame.to_frame(course.crs)
     greens = [f for f in course.features if f.kind == "green" and f.holes]
-    green_of = {n: s for f, s in zip(greens, map_points([f.geometry for f in greens], to_plane)) for n in f.holes}
+    green_of = {
+        n: s for f, s in zip(greens, map_points([f.geometry for f in greens], to_plane)) for n in f.holes
+    }
     here = [
         HoleHere(hole.number, shape, green_of.get(hole.number))
         for hole, shape in zip(lines, map_points([hole.line for hole in lines], to_plane))
@@ -144,9 +144,7 @@ def play_hole(course, number, index=None):
     features = own + _in_frame(index.open_within(box), to_frame, index, number)
 
     green_feature, green_remarks = _green_of(own, drawn)
-    played = PlayedHole(
-        number, hole, frame, drawn, None, (), tuple(features), line_remarks, green_remarks
-    )
+    played = PlayedHole(number, hole, frame, drawn, None, (), tuple(features), line_remarks, green_remarks)
     return _with_green_and_tees(played, green_feature, course)
 
 
@@ -161,7 +159,9 @@ def _in_frame(features, to_frame, index, number):
     for feature, shape in zip(features, shapes):
         remark = feature.remark
         if feature.kind in _PLACED and not feature.holes:
-            remark = "; ".join(filter(None, (remark, "has no hole number, given to this hole by where it lies")))
+            remark = "; ".join(
+                filter(None, (remark, "has no hole number, given to this hole by where it lies"))
+            )
         moved.append(replace(feature, geometry=shape, remark=remark))
     return moved
 
@@ -170,9 +170,7 @@ def _box(points, margin, from_frame):
     """The bounds in the course's CRS of a frame rectangle about ``points``, ``margin`` metres wider."""
     low, high = points.min(axis=0) - margin, points.max(axis=0) + margin
     middle = (low + high) / 2
-    ring = from_frame(
-        [(x, y) for x in (low[0], middle[0], high[0]) for y in (low[1], middle[1], high[1])]
-    )
+    ring = from_frame([(x, y) for x in (low[0], middle[0], high[0]) for y in (low[1], middle[1], high[1])])
     return (*ring.min(axis=0), *ring.max(axis=0))
 
 
@@ -262,7 +260,8 @@ def _chord_remarks(green, unit):
         return ()
     start = green.pieces[0][0]
     cuts = ", ".join(
-        f"{(low - start) / UNITS[unit]:.1f} to {(high - start) / UNITS[unit]:.1f}" for low, high in green.pieces
+        f"{(low - start) / UNITS[unit]:.1f} to {(high - start) / UNITS[unit]:.1f}"
+        for low, high in green.pieces
     )
     return (f"the approach line cuts the green in {len(green.pieces)} pieces: {cuts} {unit}",)
 
@@ -280,16 +279,27 @@ def _named_approach(played, anchor):
                 posts = [
                     coordinates(other.geometry)[0]
                     for other in played.features
-                    if other.kind == "marker" and feature.get("pair") and other.get("pair") == feature.get("pair")
+                    if other.kind == "marker"
+                    and feature.get("pair")
+                    and other.get("pair") == feature.get("pair")
                 ]
                 return "marker", np.mean(posts, axis=0) if posts else point
     return None
 
 
+def _middle_of_pair(played, marker):
+    """Where a marker stands; for one of a pair, the middle between its posts."""
+    pair = marker.get("pair")
+    posts = [f for f in played.features if f.kind == "marker" and pair and f.get("pair") == pair]
+    return np.mean([coordinates(post.geometry)[0] for post in posts or [marker]], axis=0)
+
+
 def _approach_on_line(drawn, anchor, distance_yd, remarks):
     station = drawn.station(anchor) - distance_yd * YARD
     if station < 0:
-        remarks.append(f"the line of play is shorter than {distance_yd:g} yd: the approach is taken from its start")
+        remarks.append(
+            f"the line of play is shorter than {distance_yd:g} yd: the approach is taken from its start"
+        )
         return "start of the line", drawn.points[0]
     return f"{distance_yd:g} yd", drawn.at(station)
 

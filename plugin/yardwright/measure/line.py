@@ -88,7 +88,7 @@ class LineOfPlay:
         foot = self.at(station)
         ahead = self._units[leg]
         # At a turn point two legs meet; the bisector decides, for a point outside the bend sees both.
-        if 0 < leg and abs(station - self.vertex_stations[leg]) < _SAME:
+        if leg > 0 and abs(station - self.vertex_stations[leg]) < _SAME:
             ahead = self._units[leg - 1] + self._units[leg]
         away = np.asarray(point) - foot
         return "left" if ahead[0] * away[1] - ahead[1] * away[0] > 0 else "right"

@@ -1,0 +1,125 @@
+"""The map turned so that play, or the approach to the green, points up on the screen."""
+
+import math
+
+import numpy as np
+from qgis.core import QgsCoordinateTransform, QgsGeometry, QgsPointXY, QgsProject, QgsRectangle
+
+from ..guide.windows import longest_tee
+from ..measure.units import YARD
+from ..model.errors import YardwrightError
+from ..model.geometry import coordinates
+
+VIEWS = ("north", "play", "approach")
+_AROUND_GREEN_YD = 25.0
+_STEP_M = 20.0
+
+
+def look_at(canvas, course_crs, played, view):
+    """Turn and zoom a QgsMapCanvas to a PlayedHole; the rotation set, degrees as the canvas counts them.
+
+    view: ``north`` shows the hole with the map not turned, ``play`` with the way from the longest tee to the
+    green's middle upwards, ``approach`` the green with its approach upwards; None shows the hole and leaves
+    the map turned as it is.
+    course_crs: the QgsCoordinateReferenceSystem the hole was read in.
+    Upwards is so in the project's own CRS, whatever that is: two points of the hole's frame are taken there.
+    """
+    points, start, up = _shown(played, view)
+    ahead = np.asarray(start) + _STEP_M * np.asarray(up)
+    to_map = map_places(canvas, course_crs, played.frame)
+    on_map, line = to_map(points), to_map([start, ahead])
+    if view is None:
+        rotation = canvas.rotation()
+    else:
+        rotation = 0.0 if view == "north" else -math.degrees(math.atan2(*(line[1] - line[0])))
+    canvas.freeze(True)
+    try:
+        canvas.setRotation(rotation)
+        canvas.setExtent(_extent(on_map, rotation))
+    finally:
+        canvas.freeze(False)
+    canvas.refresh()
+    return rotation
+
+
+def map_places(canvas, course_crs, frame):
+    """A function taking (n, 2) points of a hole's frame to the map's CRS."""
+    from ..store.reading import crs_text
+
+    to_course = frame.from_frame(crs_text(course_crs))
+    to_map = QgsCoordinateTransform(
+        course_crs, canvas.mapSettings().destinationCrs(), QgsProject.instance().transformContext()
+    )
+
+    def transform(points):
+        places = [to_map.transform(QgsPointXY(float(x), float(y))) for x, y in to_course(points)]
+        return np.array([(place.x(), place.y()) for place in places])
+
+    return transform
+
+
+def in_view(canvas, points):
+    """Whether all of (n, 2) points in the map's CRS lie on the visible, perhaps turned, map."""
+    seen = QgsGeometry.fromPolygonXY(
+        [[QgsPointXY(p) for p in canvas.mapSettings().visiblePolygon().toPolygon()]]
+    )
+    return all(seen.contains(QgsPointXY(float(x), float(y))) for x, y in points)
+
+
+def up_of(played):
+    """``(start, unit vector)`` in the frame: where play begins, and which way is up for the hole."""
+    longest = longest_tee(played)
+    start = np.asarray(played.drawn.points[0] if longest is None else longest.reference, dtype=float)
+    away = np.asarray(played.end, dtype=float) - start
+    length = float(np.hypot(*away))
+    if length < 1.0:
+        raise YardwrightError(
+            f"Hole {played.number} starts where it ends, so no direction of play is known.",
+            "Draw its line of play from the back tee to the green.",
+        )
+    return start, away / length
+
+
+def hole_points(played):
+    """The (n, 2) points in the frame that a picture of the whole hole has to hold."""
+    parts = [played.drawn.points]
+    for tee in played.tees:
+        parts += [coordinates(tee.feature.geometry), tee.line.points]
+    if played.green is not None:
+        parts.append(coordinates(played.green.geometry))
+    return np.concatenate(parts)
+
+
+def _shown(played, view):
+    """What is to be seen, ``(points, start, unit vector upwards)`` in the frame."""
+    if view != "approach":
+        start, up = up_of(played)
+        return _wider(hole_points(played), 15.0), start, up
+    green = played.green
+    if green is None:
+        raise YardwrightError(
+            f"Hole {played.number} has no green, so there is no approach to it.",
+            "Draw the green and give it this hole’s number.",
+        )
+    return _wider(coordinates(green.geometry), _AROUND_GREEN_YD * YARD), green.anchor, green.direction
+
+
+def _wider(points, margin):
+    """Points with others about each, ``margin`` metres away."""
+    turns = np.radians(np.arange(0, 360, 45))
+    ring = margin * np.column_stack([np.sin(turns), np.cos(turns)])
+    return (points[:, None, :] + ring).reshape(-1, 2)
+
+
+def _extent(points, rotation):
+    """The rectangle, before the map is turned by ``rotation`` about its middle, that holds the points."""
+    turn = math.radians(rotation)
+    # The map's own right and up, as seen on the screen, in the map's CRS.
+    right = np.array([math.cos(turn), math.sin(turn)])
+    up = np.array([-math.sin(turn), math.cos(turn)])
+    across, along = points @ right, points @ up
+    middle = (across.min() + across.max()) / 2 * right + (along.min() + along.max()) / 2 * up
+    half_width, half_height = np.ptp(across) / 2, np.ptp(along) / 2
+    return QgsRectangle(
+        middle[0] - half_width, middle[1] - half_height, middle[0] + half_width, middle[1] + half_height
+    )

@@ -1,0 +1,48 @@
+"""Texts in the user's language, and what goes wrong told in a message bar."""
+
+from contextlib import contextmanager
+
+from qgis.core import Qgis, QgsMessageLog
+from qgis.PyQt.QtCore import QCoreApplication
+
+from .. import how_to_get, missing_libraries
+from ..model.errors import YardwrightError
+
+
+def tr(text):
+    """``text``, a literal, in the user's language; ``.format`` comes after."""
+    return QCoreApplication.translate("Yardwright", text)
+
+
+@contextmanager
+def told_in(bar):
+    """Whatever fails inside is told in ``bar`` (a QgsMessageBar): what happened, and what to do.
+
+    An error nobody foresaw is told too, and its traceback goes to the log of QGIS under “Yardwright”.
+    """
+    try:
+        yield
+    except YardwrightError as error:
+        tell(bar, error.what, error.remedy)
+    except Exception as error:
+        missing = missing_libraries()
+        if missing:
+            tell(bar, *how_to_get(missing))
+            return
+        import traceback
+
+        QgsMessageLog.logMessage(traceback.format_exc(), "Yardwright", Qgis.MessageLevel.Critical)
+        tell(
+            bar,
+            tr("Yardwright could not do that: {}.").format(str(error).rstrip(".") or type(error).__name__),
+            tr(
+                "Try again; if it happens again, report it with what the log of QGIS says under “Yardwright”."
+            ),
+            Qgis.MessageLevel.Critical,
+        )
+
+
+def tell(bar, what, remedy="", level=Qgis.MessageLevel.Warning):
+    """A message of two parts, which stays until it is closed unless it is good news."""
+    lasting = 0 if level != Qgis.MessageLevel.Success else 8
+    bar.pushMessage("Yardwright", f"{what} {remedy}".strip(), level, lasting)
