@@ -216,7 +216,7 @@ def _bunkers(ways, greens, rng):
         def dig(shape, green=green, number=hole.number):
             others = [other.buffer(1.5) for _, other in bunkers]
             cut = _largest(shape.difference(unary_union([green.buffer(1.7), *others])))
-            bunkers.append((number, _largest(cut.buffer(-0.8).buffer(0.8, 5).simplify(0.08))))
+            bunkers.append((number, _largest(cut.buffer(-0.8).buffer(0.8, 5).simplify(0.04))))
 
         for station, aside, length, width in hole.bunkers:
             point, direction = point_and_direction(way, station)
@@ -261,13 +261,17 @@ def _tees(ways, rng):
         def station_of(name, length=length, spread=spread, number=hole.number):
             return plan.TEE_STATIONS.get((number, name), shares[name] * length * spread)
 
-        for sets in hole.pads:
+        stations = [[station_of(name) for name in sets.split(",")] for sets in hole.pads]
+        for sets, at in zip(hole.pads, stations):
             names = sets.split(",")
-            at = [station_of(name) for name in names]
             point, direction = point_and_direction(way, (at[0] + at[-1]) / 2)
             point = point + right_of(direction) * (0 if names[0] == "Black" else rng.uniform(-5, 5))
             room = at[-1] - at[0]
-            shape = pad(point, rng.uniform(10.5, 14.5) + room, rng.uniform(7.5, 9.5), direction, rng)
+            k = stations.index(at)
+            apart = [at[0] - stations[k - 1][-1]] if k else []
+            apart += [stations[k + 1][0] - at[-1]] if k + 1 < len(stations) else []
+            beyond = min(rng.uniform(10.5, 14.5), min(apart) - 1.2)
+            shape = pad(point, room + beyond, rng.uniform(7.5, 9.5), direction, rng)
             if names[0] == "Black":
                 shape = _moved(shape, direction * -0.5)
             tees.append((hole.number, sets, shape))
@@ -372,9 +376,17 @@ def _woods(open_ground, site, rng):
     ]
 
 
-def _lone_trees(open_ground, woods, site, rng, count=130):
+def _lone_trees(open_ground, woods, paths, site, rng, count=130):
     """Single trees off the lines of play, ``((x, y), crown radius)``, nearer to play than the groves."""
-    taken = prep(unary_union([open_ground.buffer(-7), *[wood.buffer(5) for wood in woods]]))
+    taken = prep(
+        unary_union(
+            [
+                open_ground.buffer(-7),
+                *(wood.buffer(5) for wood in woods),
+                *(line.buffer(1.5) for _, line in paths),
+            ]
+        )
+    )
     inside, near = prep(site.buffer(-5)), prep(open_ground.buffer(9))
     x0, y0, x1, y1 = site.bounds
     trees = []
@@ -529,7 +541,7 @@ def drawing():
         + [Polygon([(548, 40), (760, 30), (760, 130), (690, 175), (620, 160), (560, 120)])]
     )
     woods = _woods(open_ground, site, rng)
-    trees = _lone_trees(open_ground, woods, site, rng)
+    trees = _lone_trees(open_ground, woods, paths, site, rng)
     grass = [
         blob((x, y), length, width, (np.cos(np.radians(turn)), np.sin(np.radians(turn))), rng, 0.18, 40)
         for x, y, length, width, turn in plan.ROUGH
@@ -627,12 +639,12 @@ def _transformers(crs):
 
 def to_crs(points):
     """(n, 2) local metres -> (n, 2) in the course's CRS."""
-    return np.column_stack(_transformers(plan.CRS)[0].transform(points[:, 0], points[:, 1]))
+    return np.column_stack(_transformers(plan.CRS)[0].transform(*points.T.tolist()))
 
 
 def to_local(points):
     """(n, 2) in the course's CRS -> (n, 2) local metres."""
-    return np.column_stack(_transformers(plan.CRS)[1].transform(points[:, 0], points[:, 1]))
+    return np.column_stack(_transformers(plan.CRS)[1].transform(*points.T.tolist()))
 
 
 def _to_millimetres(points):

@@ -103,6 +103,8 @@ def make_project(path, course_file, images, terrain):
         root.addLayer(layer).setItemVisibilityChecked(name == newest)
         if name == newest:
             extent = QgsRectangle(layer.extent())
+    for kind in ("window", "image"):
+        root.findLayer(layers[kind].id()).setItemVisibilityChecked(False)
     project.viewSettings().setDefaultViewExtent(QgsReferencedRectangle(extent, layers.crs))
     if not project.write(path):
         raise SystemExit(f"The project could not be written to {path}: {project.error()}")

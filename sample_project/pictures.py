@@ -128,8 +128,8 @@ class View:
 @dataclass(frozen=True)
 class Scene:
     """Everything in the course's CRS. shapes: ``{name: [polygons]}``. ways: (radians from east,
-    metres) of the mowing of each of ``shapes["mown"]``. crowns: (n, 6): x, y, radius, height, tone 0-1, conifer 0/1.
-    things: (x, y, length, width, turn, height, r, g, b) of people, carts, cars and posts."""
+    metres) of the mowing of each of ``shapes["mown"]``. crowns: (n, 6): x, y, radius, height, tone 0-1,
+    conifer 0/1. posts, people: (x, y, length, width, turn, height, r, g, b) of small things."""
 
     shapes: dict
     ways: tuple
@@ -220,11 +220,12 @@ def _posts(drawn):
 
 
 def _people(drawn, rng):
-    """Groups of golfers with their carts here and there, and cars beside the clubhouse, local metres."""
+    """Groups of golfers with their carts here and there, local metres."""
     things = []
     shirts = ((0.9, 0.9, 0.9), (0.75, 0.15, 0.15), (0.15, 0.25, 0.6), (0.85, 0.75, 0.2), (0.12, 0.12, 0.13))
     for number, share in ((1, 0.55), (2, 0.35), (4, 0.62), (5, 0.97), (7, 0.45), (8, 0.7), (10, 0.5),
-                          (11, 0.04), (12, 0.42), (14, 0.58), (15, 0.66), (16, 0.95), (17, 0.5), (18, 0.8)):  # fmt: skip
+                          (11, 0.04), (12, 0.42), (14, 0.58),
+                          (15, 0.66), (16, 0.95), (17, 0.5), (18, 0.8)):  # fmt: skip
         way = LineString(drawn.ways[number])
         middle = np.array(way.interpolate(share, normalized=True).coords[0])
         turn = rng.uniform(0, np.pi)

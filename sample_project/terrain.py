@@ -8,8 +8,8 @@ from . import plan
 from .drawing import drawing, to_local
 
 CELL = 2.0
-LAKE_LEVEL = 11.0
-GEOID = 40.5  # metres the geoid lies above the ellipsoid there, near enough for an invented island
+# level in metres (None: as the ground runs, 1.6 m below it) and how far the banks reach
+WATERS = {"Lake": (11.0, 26.0), "Stew pond": (19.5, 14.0), "Burn": (None, 14.0), "Outlet": (None, 14.0)}
 
 
 def _hills(x, y):
@@ -52,13 +52,11 @@ def heights(x, y):
     """Metres above the sea at local metres ``x`` and ``y``, arrays of one shape."""
     drawn = drawing()
     z = _hills(x, y)
-    for water in drawn.of("penalty_area"):
-        if not water.get("water"):
-            continue
-        flat = LAKE_LEVEL if water.label == "Lake" else None
-        distance = _distance_to(water.geometry, x, y, 30.0)
-        share = 1 - _smooth_step(distance / (26.0 if flat else 14.0))
-        z = z + share * ((flat if flat else z - 1.6) - z)
+    waters = [area for area in drawn.of("penalty_area") if area.get("water")]
+    for water in sorted(waters, key=lambda water: water.label == "Lake"):
+        share = 1 - _smooth_step(_distance_to(water.geometry, x, y, 30.0) / WATERS[water.label][1])
+        level = WATERS[water.label][0]
+        z = z + share * (-1.6 if level is None else level - z)
     rng = np.random.default_rng(4)
     for green in drawn.of("green"):
         centre = np.array(green.geometry.centroid.coords[0])

@@ -43,13 +43,14 @@ install_system_packages() {
 # A virtual environment that also sees the system's packages, for QGIS and GDAL come from there. It is made
 # anew when Python or the list of requirements has changed.
 make_environment() {
-    local wanted="$root/tools/requirements.txt" ready="$root/.venv/ready"
-    local state
-    state=$(/usr/bin/python3 --version && cat "$wanted")
+    local wanted="$root/tools/requirements.txt" data="$root/tools/requirements-data.txt"
+    local ready="$root/.venv/ready" state
+    state=$(/usr/bin/python3 --version && cat "$wanted" "$data")
     if [ ! -f "$ready" ] || [ "$(cat "$ready")" != "$state" ]; then
         echo "prepare: making .venv" >&2
         /usr/bin/python3 -m venv --clear --system-site-packages "$root/.venv"
         "$root/.venv/bin/python" -m pip install -q --disable-pip-version-check -r "$wanted" >&2
+        "$root/.venv/bin/python" -m pip install -q --disable-pip-version-check --no-deps -r "$data" >&2
         echo "$state" >"$ready"
     fi
     python="$root/.venv/bin/python"

@@ -29,12 +29,18 @@ class YardwrightPlugin:
         self._undo.append(_forget_modules)
         try:
             self.initProcessing()
+            self._add_toolbar()
             missing = missing_libraries()
             if missing:
                 self._tell_missing(missing)
         except Exception:
             self.unload()
             raise
+
+    def _add_toolbar(self):
+        from .desk.toolbar import add_toolbar
+
+        self._undo.append(add_toolbar(self.iface))
 
     def unload(self):
         """Take everything away, last added first; one failure does not keep the rest in QGIS."""

@@ -17,11 +17,11 @@ def rows(a_course, table="fairways", tee_set="Back"):
 
 def test_width_left_and_right_every_ten_yards_of_the_landing_zones():
     """Landing zones of men: Course Rating Manual 9, bogey 200 and 370, scratch 250 and 470 yards."""
-    fairway = feature("fairway", 5, area((-20, 150), (15, 150), (15, 420), (-20, 420)))
+    fairway = feature("fairway", 5, area((-20, 150), (15, 150), (15, 425), (-20, 425)))
     found = rows(straight_hole(fairway, length=480))
     assert [row.station for row in found] == near([*range(200, 251, 10), *range(370, 421, 10)])
     assert all((row.left, row.right, row.width) == (near(20), near(15), near(35)) for row in found)
-    assert all((row.first, row.last) == (near(150), near(420)) for row in found)
+    assert all((row.first, row.last) == (near(150), near(425)) for row in found)
 
 
 def test_the_zones_of_women_are_nearer():

@@ -261,7 +261,7 @@ class FigureModel(QAbstractTableModel):
         if role == Qt.ItemDataRole.ToolTipRole:
             return column.meaning or column.heading
         if role == Qt.ItemDataRole.TextAlignmentRole:
-            return int(_alignment(column))
+            return _alignment(column)
         return None
 
     def data(self, index, role=Qt.ItemDataRole.DisplayRole):
@@ -272,7 +272,7 @@ class FigureModel(QAbstractTableModel):
         if role == Qt.ItemDataRole.ToolTipRole:
             return exact(value, column.form, self.unit) or as_read(value, column.form, self.unit) or None
         if role == Qt.ItemDataRole.TextAlignmentRole:
-            return int(_alignment(column))
+            return _alignment(column)
         if role == Qt.ItemDataRole.UserRole:
             return as_read(value, "text", self.unit) if column.form == "text" else value
         if role == Qt.ItemDataRole.ForegroundRole and column.attribute == "verdict" and value == "off":
@@ -283,5 +283,5 @@ class FigureModel(QAbstractTableModel):
 
 
 def _alignment(column):
-    side = Qt.AlignmentFlag.AlignLeft if column.form == "text" else Qt.AlignmentFlag.AlignRight
-    return side | Qt.AlignmentFlag.AlignVCenter
+    # One enum of both directions, which PyQt 5 and 6 hand to Qt alike: 0x80 is AlignVCenter.
+    return Qt.AlignmentFlag(0x81 if column.form == "text" else 0x82)
