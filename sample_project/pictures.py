@@ -24,9 +24,6 @@ from .drawing import drawing, to_crs
 from .shapes import unit
 from .sun import sun_position
 
-gdal.UseExceptions()
-ogr.UseExceptions()
-
 TILE = 1024
 HALO_M = 64.0  # how far beyond a tile things may throw a shadow into it
 

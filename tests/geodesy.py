@@ -38,7 +38,7 @@ def into(crs):
     transformer = Transformer.from_crs("EPSG:4326", crs, always_xy=True)
 
     def move(points):
-        return np.column_stack(transformer.transform(points[:, 0], points[:, 1]))
+        return np.array([transformer.transform(x, y) for x, y in points])
 
     return lambda shape: map_points([shape], move)[0]
 

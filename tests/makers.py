@@ -6,6 +6,7 @@ yards.
 """
 
 import math
+from dataclasses import replace
 from types import MappingProxyType, SimpleNamespace
 
 import numpy as np
@@ -66,8 +67,6 @@ def course(features, lines, pars=None, approach=None, turned=0.0, moved=(0.0, 0.
         ground = scale(shape, YARD, YARD, origin=(0, 0))
         return translate(rotate(ground, turned, origin=(0, 0)), *moved)
 
-    from dataclasses import replace
-
     holes = tuple(
         Hole(
             number,
@@ -80,7 +79,8 @@ def course(features, lines, pars=None, approach=None, turned=0.0, moved=(0.0, 0.
         for number, drawn in sorted(lines.items())
     )
     tee_sets = tuple(
-        one if isinstance(one, TeeSet) else TeeSet(one, sort=place) for place, one in enumerate(more.get("tee_sets", ()))
+        one if isinstance(one, TeeSet) else TeeSet(one, sort=place)
+        for place, one in enumerate(more.get("tee_sets", ()))
     )
     return Course(
         name="Larkmere",
@@ -108,7 +108,9 @@ def in_yards(row):
 def tables(a_course, **how):
     """All tables of a course, rows in yards."""
     measures = measure_course(a_course, **how)
-    result = {name: [in_yards(row) for row in rows] for name, rows in vars(measures).items() if name != "problems"}
+    result = {
+        name: [in_yards(row) for row in rows] for name, rows in vars(measures).items() if name != "problems"
+    }
     return SimpleNamespace(problems=measures.problems, **result)
 
 

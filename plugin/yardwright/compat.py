@@ -21,3 +21,8 @@ def background_shape(name):
     from qgis.core import QgsTextBackgroundSettings
 
     return getattr(getattr(QgsTextBackgroundSettings, "ShapeType", QgsTextBackgroundSettings), name)
+
+
+def flags_number(flags):
+    """Flags as the number a model hands to Qt: PyQt 5 makes it with ``int``, PyQt 6 keeps it as ``value``."""
+    return flags.value if hasattr(flags, "value") else int(flags)

@@ -29,8 +29,8 @@ class YardwrightPlugin:
         self._undo.append(_forget_modules)
         try:
             self.initProcessing()
-            self._add_toolbar()
             missing = missing_libraries()
+            self._add_toolbar()
             if missing:
                 self._tell_missing(missing)
         except Exception:

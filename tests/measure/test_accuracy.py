@@ -1,13 +1,15 @@
 """The plus-minus of a distance, against a simulation and the rule it follows."""
 
 import math
+from dataclasses import replace
 
 import numpy as np
 import pytest
-from tests.makers import feature, image, only, rectangle, spot, straight_hole, tables, tee
 from yardwright.measure.accuracy import doubt, plus_minus
 from yardwright.measure.units import YARD
 from yardwright.model.course import ImageDate, Settings
+
+from tests.makers import feature, image, only, rectangle, spot, straight_hole, tables, tee
 
 
 def seen(where="summer", view="clear"):
@@ -29,7 +31,9 @@ def test_one_image_leaves_the_registration_out():
 
 
 def test_partly_hidden_is_pointed_at_to_two_pixels():
-    assert plus_minus(seen(view="partly hidden"), seen(), IMAGES) == pytest.approx(1.96 * math.hypot(0.2, 0.1))
+    assert plus_minus(seen(view="partly hidden"), seen(), IMAGES) == pytest.approx(
+        1.96 * math.hypot(0.2, 0.1)
+    )
 
 
 @pytest.mark.parametrize(
@@ -43,7 +47,9 @@ def test_partly_hidden_is_pointed_at_to_two_pixels():
 )
 def test_unknown_where_an_end_is_unknown(end, images):
     assert plus_minus(end, end, images) is None
-    assert plus_minus(seen("winter"), end, {**IMAGES, **images} if end.seen_in == "autumn" else images) is None
+    assert (
+        plus_minus(seen("winter"), end, {**IMAGES, **images} if end.seen_in == "autumn" else images) is None
+    )
 
 
 def test_unknown_where_another_images_registration_is():
@@ -75,8 +81,6 @@ def test_the_rows_carry_it():
     green_image = {"seen_in": "summer"}
     bunker = feature("bunker", 5, rectangle(20, 200, 30, 210), seen_in="summer", view="partly hidden")
     a_course = straight_hole(bunker, tees=[back], images=list(IMAGES.values()))
-    from dataclasses import replace
-
     features = tuple(replace(f, **green_image) if f.kind == "green" else f for f in a_course.features)
     found = tables(replace(a_course, features=features))
     both = 1.96 * math.sqrt(0.3**2 + 0.1**2 + 0.5**2 + 0.2**2) / YARD

@@ -4,10 +4,11 @@ from dataclasses import replace
 
 import pytest
 from shapely.geometry import MultiPolygon
-from tests.makers import circle, course, feature, line, only, rectangle, spot, straight_hole, tables, tee
 from yardwright.measure.course import Cancelled, measure_course
 from yardwright.measure.hole import play_hole
 from yardwright.model.errors import YardwrightError
+
+from tests.makers import circle, course, feature, line, only, rectangle, spot, straight_hole, tables, tee
 
 
 def test_no_line_no_tee_no_green_at_all():
@@ -24,7 +25,9 @@ def test_no_hole_at_all():
 
 
 def test_a_card_without_drawing_is_listed():
-    found = tables(course([], {1: None}, {1: 4}, scorecard={(1, "Back"): 400, (1, "Front"): 350, (2, "Back"): 1}))
+    found = tables(
+        course([], {1: None}, {1: 4}, scorecard={(1, "Back"): 400, (1, "Front"): 350, (2, "Back"): 1})
+    )
     assert [(row.tee_set, row.scorecard, row.length) for row in found.lengths] == [
         ("Back", pytest.approx(400), None),
         ("Front", pytest.approx(350), None),
@@ -84,7 +87,8 @@ def test_a_hole_asked_for_that_is_not_there_is_a_problem():
 def test_only_the_holes_asked_for_are_measured():
     features = [feature("green", 1, circle(0, 400, 15), 1), feature("green", 2, circle(300, 400, 15), 2)]
     a_course = course(
-        [*features, tee(3, 0, -5), tee(4, 300, -5, hole=2)], {1: line((0, -5), (0, 400)), 2: line((300, -5), (300, 400))}
+        [*features, tee(3, 0, -5), tee(4, 300, -5, hole=2)],
+        {1: line((0, -5), (0, 400)), 2: line((300, -5), (300, 400))},
     )
     assert {row.hole for row in tables(a_course, holes=[2]).lengths} == {2}
     assert {row.hole for row in tables(a_course).lengths} == {1, 2}
@@ -93,7 +97,11 @@ def test_only_the_holes_asked_for_are_measured():
 def test_a_tee_set_on_the_card_without_tee_is_told_of():
     found = tables(straight_hole(scorecard={(1, "Back"): 400, (1, "Gold"): 380}))
     row = only(found.lengths, tee_set="Gold")
-    assert row.length is None and row.remark == "no tee of this set is drawn" and row.scorecard == pytest.approx(380)
+    assert (
+        row.length is None
+        and row.remark == "no tee of this set is drawn"
+        and row.scorecard == pytest.approx(380)
+    )
 
 
 @pytest.mark.parametrize("card, remark", [(404.9, ""), (405.1, "5 yd shorter"), (394.9, "5 yd longer")])
@@ -165,7 +173,9 @@ def test_a_green_and_a_tee_in_two_parts():
 
 def test_a_bunker_under_the_tee_and_one_on_the_line_exactly():
     a_course = straight_hole(
-        feature("bunker", 5, rectangle(-10, -20, 10, 20)), feature("target", 6, spot(0, 200)), feature("bunker", 7, rectangle(0, 100, 5, 110))
+        feature("bunker", 5, rectangle(-10, -20, 10, 20)),
+        feature("target", 6, spot(0, 200)),
+        feature("bunker", 7, rectangle(0, 100, 5, 110)),
     )
     found = tables(a_course)
     under = only(found.distances, feature_id=5)

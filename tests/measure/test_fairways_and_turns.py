@@ -3,8 +3,21 @@
 import math
 
 import pytest
-from tests.makers import area, course, circle, dogleg_hole, feature, line, only, rectangle, straight_hole, tables, tee
 from yardwright.model.course import TeeSet
+
+from tests.makers import (
+    area,
+    circle,
+    course,
+    dogleg_hole,
+    feature,
+    line,
+    only,
+    rectangle,
+    straight_hole,
+    tables,
+    tee,
+)
 
 
 def near(value):
@@ -62,7 +75,10 @@ def test_an_island_of_rough_splits_the_chord():
 
 
 def test_two_pieces_of_fairway_are_one():
-    pieces = [feature("fairway", 5, rectangle(-20, 150, 0, 350)), feature("fairway", 6, rectangle(0, 150, 14, 350))]
+    pieces = [
+        feature("fairway", 5, rectangle(-20, 150, 0, 350)),
+        feature("fairway", 6, rectangle(0, 150, 14, 350)),
+    ]
     row = rows(straight_hole(*pieces))[0]
     assert (row.left, row.right, row.width) == (near(20), near(14), near(34))
 

@@ -33,7 +33,10 @@ def test_convergence_is_not_left_out():
     frame = HoleFrame(10.0, 85.0)
     p = frame.to_frame("EPSG:4326")([[10.0309, 85.0]])[0]
     north = frame.to_frame("EPSG:4326")([[10.0309, 85.001]])[0]
-    assert frame.true_azimuth(p, north) == pytest.approx(0.0, abs=1e-4) or frame.true_azimuth(p, north) > 359.9999
+    assert (
+        frame.true_azimuth(p, north) == pytest.approx(0.0, abs=1e-4)
+        or frame.true_azimuth(p, north) > 359.9999
+    )
 
 
 @pytest.mark.parametrize("azimuth", [0, 90, 180, 270, 359.99])
@@ -45,7 +48,9 @@ def test_azimuths_are_at_least_0_and_less_than_360(azimuth):
     assert value == pytest.approx(azimuth, abs=1e-6) or value == pytest.approx(azimuth + 360, abs=1e-6)
 
 
-@pytest.mark.parametrize("crs, within", [("EPSG:32630", 1e-6), ("EPSG:4326", 1e-6), ("EPSG:3857", 1e-6), ("EPSG:27700", 1e-3)])
+@pytest.mark.parametrize(
+    "crs, within", [("EPSG:32630", 1e-6), ("EPSG:4326", 1e-6), ("EPSG:3857", 1e-6), ("EPSG:27700", 1e-3)]
+)
 def test_there_and_back(crs, within):
     """To a micrometre; through OSGB36 PROJ's seven-parameter shift and its inverse differ by 0.8 mm, one shift for all."""
     frame = HoleFrame(-2.803, 56.343)
@@ -89,4 +94,6 @@ def test_an_unknown_crs_is_named_with_a_remedy():
 def test_wkt_is_taken_too():
     wkt = Transformer.from_crs("EPSG:32630", "EPSG:4326").source_crs.to_wkt()
     point = np.array([[500_000.0, 6_000_000.0]])
-    assert np.allclose(HoleFrame(-3, 54).to_frame(wkt)(point), HoleFrame(-3, 54).to_frame("EPSG:32630")(point))
+    assert np.allclose(
+        HoleFrame(-3, 54).to_frame(wkt)(point), HoleFrame(-3, 54).to_frame("EPSG:32630")(point)
+    )

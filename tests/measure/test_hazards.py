@@ -3,6 +3,7 @@
 import math
 
 import pytest
+
 from tests.makers import (
     area,
     circle,
@@ -57,7 +58,20 @@ def test_a_stream_right_across():
 
 
 def test_enter_and_leave_of_a_hazard_crossed_twice_are_first_and_last():
-    hook = area((-10, 200), (10, 200), (10, 210), (0.001, 210), (0.001, 230), (10, 230), (10, 240), (-10, 240), (-10, 230), (-0.001, 230), (-0.001, 210), (-10, 210))
+    hook = area(
+        (-10, 200),
+        (10, 200),
+        (10, 210),
+        (0.001, 210),
+        (0.001, 230),
+        (10, 230),
+        (10, 240),
+        (-10, 240),
+        (-10, 230),
+        (-0.001, 230),
+        (-0.001, 210),
+        (-10, 210),
+    )
     row = row_of(straight_hole(feature("bunker", 5, hook)), 5)
     assert (row.enter, row.leave) == (near(200), near(240))
 
@@ -125,7 +139,12 @@ def test_after_the_bend_side_and_station_follow_the_second_leg():
         feature("bunker", 5, rectangle(60, 255, 80, 270)), feature("bunker", 6, rectangle(60, 200, 80, 220))
     )
     left, right = row_of(a_course, 5), row_of(a_course, 6)
-    assert (left.side, left.aside, left.station_near, left.station_far) == ("left", near(15), near(300), near(320))
+    assert (left.side, left.aside, left.station_near, left.station_far) == (
+        "left",
+        near(15),
+        near(300),
+        near(320),
+    )
     assert (right.side, right.aside) == ("right", near(20))
     assert left.reach == near(HYPOT(60, 255))  # straight from the tee, over the corner
 
@@ -224,7 +243,10 @@ def test_a_given_feature_partly_inside_is_cut():
 def test_what_is_not_listed_has_no_row():
     kinds = ("apron", "rough", "boundary")
     shapes = {"boundary": line((-10, 200), (-10, 300))}
-    extras = [feature(kind, n, shapes.get(kind, rectangle(-10, 200, 10, 300)), 1) for n, kind in enumerate(kinds, 10)]
+    extras = [
+        feature(kind, n, shapes.get(kind, rectangle(-10, 200, 10, 300)), 1)
+        for n, kind in enumerate(kinds, 10)
+    ]
     assert [row.kind for row in tables(straight_hole(*extras)).distances] == ["green"]
 
 

@@ -6,10 +6,24 @@ from dataclasses import replace
 import numpy as np
 import pytest
 from pyproj import Transformer
-from tests.makers import LOCAL, circle, course, dogleg_hole, feature, in_yards, line, only, spot, straight_hole, tables, tee
 from yardwright.measure.markers import check_markers
 from yardwright.measure.units import YARD
 from yardwright.model.geometry import map_points
+
+from tests.makers import (
+    LOCAL,
+    circle,
+    course,
+    dogleg_hole,
+    feature,
+    in_yards,
+    line,
+    only,
+    spot,
+    straight_hole,
+    tables,
+    tee,
+)
 
 
 def near(value):
@@ -66,7 +80,9 @@ def test_what_the_marker_states_its_distance_to(states_to, y):
 
 
 def test_the_course_says_what_markers_state_their_distance_to():
-    a_course = straight_hole(marker(7, 0, 235), marker(8, 0, 250, states_to="middle"), settings={"marker_point": "front"})
+    a_course = straight_hole(
+        marker(7, 0, 235), marker(8, 0, 250, states_to="middle"), settings={"marker_point": "front"}
+    )
     assert (row_of(a_course, "7").states_to, row_of(a_course, "7").measured) == ("front", near(150))
     assert (row_of(a_course, "8").states_to, row_of(a_course, "8").measured) == ("middle", near(150))
 
@@ -158,9 +174,15 @@ def test_a_marker_at_a_hole_far_off_its_line_but_inside_its_bounding_box_is_chec
 
 
 def test_check_markers_and_measure_course_say_the_same():
-    posts = [marker(7, -18, 250, pair="150"), marker(8, 22, 251, pair="150"), marker(9, 3, 300, states_yd=100.0)]
+    posts = [
+        marker(7, -18, 250, pair="150"),
+        marker(8, 22, 251, pair="150"),
+        marker(9, 3, 300, states_yd=100.0),
+    ]
     a_course = straight_hole(*posts)
-    assert [vars(in_yards(row)) for row in check_markers(a_course)] == [vars(row) for row in tables(a_course).markers]
+    assert [vars(in_yards(row)) for row in check_markers(a_course)] == [
+        vars(row) for row in tables(a_course).markers
+    ]
 
 
 def test_the_proposed_position_is_in_the_courses_own_crs():

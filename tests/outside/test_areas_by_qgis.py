@@ -3,10 +3,11 @@
 import numpy as np
 import pytest
 from shapely.geometry import Polygon
-from tests.geodesy import ahead, azimuth, course_of, ring
-from tests.makers import circle, feature, only, straight_hole, tables
 from yardwright.measure.hole import play_hole
 from yardwright.measure.units import YARD
+
+from tests.geodesy import ahead, azimuth, course_of, ring
+from tests.makers import circle, feature, only, straight_hole, tables
 
 
 @pytest.fixture
@@ -39,7 +40,9 @@ def test_area_depth_and_width_by_qgis(qgis, seed):
         ends = [qgis.QgsPointXY(*(origin + away * direction)) for away in (-100, 100)]
         shared = theirs.intersection(qgis.QgsGeometry.fromPolylineXY(ends))
         pieces = shared.asMultiPolyline() if shared.isMultipart() else [shared.asPolyline()]
-        along = [sorted(np.dot(np.array([p.x(), p.y()]) - origin, direction) for p in piece) for piece in pieces]
+        along = [
+            sorted(np.dot(np.array([p.x(), p.y()]) - origin, direction) for p in piece) for piece in pieces
+        ]
         return [(piece[0], piece[-1]) for piece in along]
 
     pieces = cut(green.anchor, green.direction)

@@ -3,11 +3,12 @@
 import math
 
 import pytest
-from tests.geodesy import ahead, azimuth, between, course_of, ring
-from tests.makers import circle, course, feature, line, only, spot, straight_hole, tables, tee
 from yardwright.measure.par import check_par, pars_for
 from yardwright.measure.units import YARD, to_unit, whole
 from yardwright.model.course import TeeSet
+
+from tests.geodesy import ahead, azimuth, between, course_of, ring
+from tests.makers import circle, course, feature, line, only, spot, straight_hole, tables, tee
 
 
 @pytest.mark.parametrize("measured, printed", [(234.5, 235), (312.4, 312)])
@@ -32,7 +33,10 @@ def test_legs_to_a_tenth_of_a_metre_make_the_total():
 
 def test_to_the_nearest_yard_from_each_tees_permanent_marker():
     """Rules of Handicapping, Appendix G: each tee, from its permanent marker, to the nearest yard or metre."""
-    plates = [feature("plate", 3, spot(0, 0.6), 1, tee_set="Back"), feature("plate", 4, spot(0, 31.4), 1, tee_set="Front")]
+    plates = [
+        feature("plate", 3, spot(0, 0.6), 1, tee_set="Back"),
+        feature("plate", 4, spot(0, 31.4), 1, tee_set="Front"),
+    ]
     found = tables(straight_hole(*plates))
     assert whole(only(found.lengths, tee_set="Back").length) == 399
     assert whole(only(found.lengths, tee_set="Front").length) == 369

@@ -4,10 +4,11 @@ import math
 
 import numpy as np
 import pytest
-from tests.makers import feature, spot
 from yardwright.measure.accuracy import plus_minus
 from yardwright.measure.units import YARD, whole
 from yardwright.model.course import ImageDate
+
+from tests.makers import feature, spot
 
 NSSDA = 1.7308
 """95 % horizontal accuracy over RMSE_r: NSSDA, FGDC-STD-007.3-1998, as quoted by others."""

@@ -3,8 +3,9 @@
 import math
 
 import pytest
-from tests.makers import feature, only, rectangle, spot, straight_hole, tables
 from yardwright.measure.units import YARD, whole
+
+from tests.makers import feature, only, rectangle, spot, straight_hole, tables
 
 FRONT, DEPTH = 267.0, 19.0
 

@@ -12,8 +12,6 @@ from sample_project.drawing import drawing, to_crs
 from sample_project.sun import sun_position
 from sample_project.terrain import heights
 
-gdal.UseExceptions()
-
 
 def spot(x, y, across=48.0):
     """A small extent about a local point, whole metres."""

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 
 from qgis.PyQt.QtCore import QAbstractTableModel, QModelIndex, Qt
 
+from ..compat import flags_number
 from ..measure.units import to_square_unit, to_unit, whole
 from ..model.kinds import BY_NAME
 from .words import tr
@@ -283,5 +284,5 @@ class FigureModel(QAbstractTableModel):
 
 
 def _alignment(column):
-    # One enum of both directions, which PyQt 5 and 6 hand to Qt alike: 0x80 is AlignVCenter.
-    return Qt.AlignmentFlag(0x81 if column.form == "text" else 0x82)
+    side = Qt.AlignmentFlag.AlignLeft if column.form == "text" else Qt.AlignmentFlag.AlignRight
+    return flags_number(side | Qt.AlignmentFlag.AlignVCenter)

@@ -221,7 +221,14 @@ class HoleDrawing(QWidget):
             side = self._place.direction((ahead[1], -ahead[0]))
             painter.setPen(QPen(INK, 1.2))
             painter.drawLine(centre - 5 * side, centre + 5 * side)
+            if self._marker_near(centre + 20 * side) and not self._marker_near(centre - 20 * side):
+                side = -side
             _write(painter, str(count), centre + 9 * side, INK, towards=side)
+
+    def _marker_near(self, place):
+        """Whether a distance marker would lie under a label at ``place``."""
+        markers = (path.boundingRect() for path, kind, _, _ in self._paths if kind == "marker")
+        return any(rect.adjusted(-13, -7, 13, 7).contains(place) for rect in markers)
 
     def _paint_depth(self, painter):
         green = self._sheet.played.green

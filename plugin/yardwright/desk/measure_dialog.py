@@ -1,8 +1,9 @@
 """The dialog that shows what was measured: a drawing of the hole, and its figures beside it."""
 
+import math
 import os
 
-from qgis.core import Qgis, QgsGeometry, QgsPointXY, QgsProject
+from qgis.core import Qgis, QgsGeometry, QgsPointXY, QgsProject, QgsRectangle
 from qgis.gui import QgsGui, QgsMessageBar
 from qgis.PyQt.QtCore import QSortFilterProxyModel, Qt, QTimer
 from qgis.PyQt.QtGui import QKeySequence
@@ -93,7 +94,7 @@ class MeasureDialog(QDialog):
 
     def _build(self):
         self.setWindowTitle(tr("Measure"))
-        self.resize(1180, 720)
+        self.resize(1280, 740)
         QgsGui.enableAutoGeometryRestore(self)
         self.bar = QgsMessageBar(self)
         self.bar.setSizePolicy(QSizePolicy.Policy.Minimum, QSizePolicy.Policy.Fixed)
@@ -122,11 +123,11 @@ class MeasureDialog(QDialog):
 
         splitter = QSplitter(Qt.Orientation.Horizontal, self)
         splitter.setChildrenCollapsible(False)
-        for widget in (self._lists(), self.drawing, self.tabs):
+        for widget in (self._lists(), self.drawing, self._tables()):
             splitter.addWidget(widget)
         splitter.setStretchFactor(1, 2)
         splitter.setStretchFactor(2, 3)
-        splitter.setSizes([180, 340, 660])
+        splitter.setSizes([180, 330, 770])
         layout = QVBoxLayout(self)
         layout.addWidget(self.bar)
         layout.addWidget(splitter, 1)
@@ -153,6 +154,20 @@ class MeasureDialog(QDialog):
         side.setMinimumWidth(150)
         return side
 
+    def _tables(self):
+        """The tables, and below them the whole remark of the row chosen."""
+        self.remark = QLabel(self)
+        self.remark.setWordWrap(True)
+        self.remark.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        self.remark.setMargin(4)
+        self.remark.hide()
+        side = QWidget(self)
+        layout = QVBoxLayout(side)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.addWidget(self.tabs, 1)
+        layout.addWidget(self.remark)
+        return side
+
     def _table_view(self, table):
         view = QTableView(self)
         view.setAccessibleName(table.title)
@@ -165,6 +180,7 @@ class MeasureDialog(QDialog):
         view.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
         view.setAlternatingRowColors(True)
         view.setShowGrid(False)
+        view.setStyleSheet("QTableView::item { padding-left: 6px; padding-right: 6px; }")
         view.setWordWrap(False)
         view.setTabKeyNavigation(False)
         view.verticalHeader().hide()
@@ -365,7 +381,7 @@ class MeasureDialog(QDialog):
     def _fill_tables(self):
         measured, tees = self._measured(), set(self.chosen_tees())
         unit = self._holes.course.settings.unit
-        for number, (name, view) in enumerate(self.views.items()):
+        for name, view in self.views.items():
             rows = [
                 row
                 for one in measured
@@ -380,8 +396,6 @@ class MeasureDialog(QDialog):
                 needless |= column.attribute == "tee_set" and len(tees) < 2
                 view.setColumnHidden(place, needless or (empty and column.attribute != "remark"))
             view.resizeColumnsToContents()
-            title = model.table.title
-            self.tabs.setTabText(number, f"{title} ({len(rows)})" if rows else title)
         self._show_drawing(measured[0] if measured else None)
 
     def _fill_problems(self):
@@ -433,6 +447,9 @@ class MeasureDialog(QDialog):
         """Make what the row is about stand out in the drawing."""
         with told_in(self.bar):
             row = self.current_row()
+            remark = row.remark if row is not None else ""
+            self.remark.setText(tr("Remark: {}").format(remark))
+            self.remark.setVisible(bool(remark))
             if row is None:
                 self.drawing.choose(None)
                 return
@@ -466,8 +483,16 @@ class MeasureDialog(QDialog):
         box = self.canvas.mapSettings().layerExtentToOutputExtent(layer, layer.boundingBoxOfSelected())
         corners = [(x, y) for x in (box.xMinimum(), box.xMaximum()) for y in (box.yMinimum(), box.yMaximum())]
         if not in_view(self.canvas, corners):
-            self.canvas.panToFeatureIds(layer, list(shown.fids), True)
+            self._bring_into_view(box, corners)
         self.canvas.flashFeatureIds(layer, list(shown.fids))
+
+    def _bring_into_view(self, box, corners):
+        """Move the map to a rectangle, and zoom out where it is larger than what is seen."""
+        self.canvas.setCenter(box.center())
+        if not in_view(self.canvas, corners):
+            side = 1.1 * math.hypot(box.width(), box.height())  # it fits however the map is turned
+            self.canvas.setExtent(QgsRectangle.fromCenterAndSize(box.center(), side, side))
+        self.canvas.refresh()
 
     def _unselect(self):
         """Take back the selection this dialog made, nobody else's."""

@@ -8,6 +8,10 @@ from ..model.geometry import coordinates
 from .line import as_point, chord_holding, chord_nearest, chords, middle_of_longest_chord
 
 
+class TooSmall(Exception):
+    """The green is no area that a line could cut."""
+
+
 @dataclass(frozen=True)
 class GreenPlay:
     """A hole's green, metres in its hole frame.
@@ -49,7 +53,10 @@ def anchor_of(polygon, last_leg):
 
 
 def green_along(feature, approach_from, approach_point, anchor, frame):
-    """The green of ``feature`` (geometry in the frame) cut by the line from approach point to anchor."""
+    """The green of ``feature`` (geometry in the frame) cut by the line from approach point to anchor.
+
+    Raises TooSmall where it cannot be cut: a sliver or a dot somebody drew by mistake.
+    """
     polygon = feature.geometry
     approach_point = np.asarray(approach_point, dtype=float)
     away = anchor - approach_point
@@ -57,10 +64,14 @@ def green_along(feature, approach_from, approach_point, anchor, frame):
     across = np.array([direction[1], -direction[0]])
 
     pieces = chords(polygon, anchor, direction)
+    if not pieces or not chords(polygon, anchor, across):
+        raise TooSmall()
     main = chord_holding(pieces) or max(pieces, key=lambda piece: piece[1] - piece[0])
     front, back = anchor + main[0] * direction, anchor + main[1] * direction
     middle = (front + back) / 2
     beside = chord_nearest(chords(polygon, middle, across))
+    if beside is None:
+        raise TooSmall()
 
     points = coordinates(polygon)
     return GreenPlay(

@@ -6,8 +6,8 @@ import numpy as np
 
 from ..model.geometry import bounds_array, coordinates, map_points
 from .frame import frame_about
-from .green import anchor_of, green_along
-from .line import LineOfPlay, as_point, tee_reference
+from .green import TooSmall, anchor_of, green_along
+from .line import LineOfPlay, NoLine, as_point, tee_reference
 from .par import pars_for
 from .units import UNITS, YARD
 from .whose import HoleHere, assign
@@ -122,7 +122,7 @@ def _holes_of_all(course):
 def play_hole(course, number, index=None):
     """Hole ``number`` of a course laid out for measuring; None when there is nothing to lay out.
 
-    A hole can be laid out when its line is drawn, or when it has a tee (or plate) and a green. ``index``
+    A hole can be laid out when its line (two different points at least) is drawn, or when it has a tee (or plate) and a green. ``index``
     saves work when many holes are asked for.
     """
     index = index or CourseIndex(course)
@@ -138,14 +138,23 @@ def play_hole(course, number, index=None):
     )
     to_frame = frame.to_frame(course.crs)
     own = _in_frame(named, to_frame, index, number)
-    drawn, line_remarks = _drawn_line(hole, own, to_frame)
+    try:
+        drawn, line_remarks = _drawn_line(hole, own, to_frame)
+    except NoLine:
+        return None
     reach = np.concatenate([drawn.points, *(coordinates(f.geometry) for f in own if f.kind in _PLACED[:3])])
     box = _box(reach, course.settings.corridor_yd * YARD + 5.0, frame.from_frame(course.crs))
     features = own + _in_frame(index.open_within(box), to_frame, index, number)
 
     green_feature, green_remarks = _green_of(own, drawn)
     played = PlayedHole(number, hole, frame, drawn, None, (), tuple(features), line_remarks, green_remarks)
-    return _with_green_and_tees(played, green_feature, course)
+    try:
+        return _with_green_and_tees(played, green_feature, course)
+    except TooSmall:
+        remark = (
+            f"green {green_feature.fid} is too small to measure: distances end where the line of play ends"
+        )
+        return _with_green_and_tees(replace(played, green_remarks=(remark,)), None, course)
 
 
 def _anchoring(named):
@@ -157,6 +166,8 @@ def _in_frame(features, to_frame, index, number):
     shapes = map_points([feature.geometry for feature in features], to_frame)
     moved = []
     for feature, shape in zip(features, shapes):
+        if not np.isfinite(coordinates(shape)).all():
+            continue
         remark = feature.remark
         if feature.kind in _PLACED and not feature.holes:
             remark = "; ".join(

@@ -10,6 +10,10 @@ from ..model.geometry import coordinates
 _SAME = 1e-6
 
 
+class NoLine(ValueError):
+    """The points make no line."""
+
+
 class LineOfPlay:
     """A line from tee to green in a hole frame, metres.
 
@@ -18,10 +22,12 @@ class LineOfPlay:
 
     def __init__(self, points):
         points = np.asarray(points, dtype=float).reshape(-1, 2)
+        if not np.isfinite(points).all():
+            raise NoLine("a line of play needs finite coordinates")
         steps = np.hypot(*np.diff(points, axis=0).T)
         self.points = points[np.concatenate([[True], steps > _SAME])]
         if len(self.points) < 2:
-            raise ValueError("a line of play needs two different points")
+            raise NoLine("a line of play needs two different points")
         legs = np.diff(self.points, axis=0)
         self._lengths = np.hypot(legs[:, 0], legs[:, 1])
         self._units = legs / self._lengths[:, None]

@@ -1,0 +1,211 @@
+"""The toolbar: what it offers, when it is off and why, and that it goes away."""
+
+import os
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+from qgis.core import QgsProject
+from qgis.gui import QgsMapCanvas
+from qgis.PyQt.QtCore import QObject, pyqtSignal
+from qgis.PyQt.QtWidgets import QMainWindow, QMenu, QToolBar
+
+PLUGIN = Path(__file__).resolve().parents[2] / "plugin"
+
+
+class Bar:
+    def __init__(self):
+        self.messages = []
+
+    def pushMessage(self, title, text, level, duration):
+        self.messages.append(text)
+
+
+class Iface(QObject):
+    """As much of QGIS's interface as the toolbar uses; a call of anything else fails."""
+
+    currentLayerChanged = pyqtSignal(object)
+
+    def __init__(self):
+        super().__init__()
+        self.window = QMainWindow()
+        self.canvas = QgsMapCanvas(self.window)
+        self.canvas.resize(500, 700)
+        self.menu = QMenu(self.window)
+        self.bar = Bar()
+        self.active = None
+        self.registered = []
+
+    def mainWindow(self):
+        return self.window
+
+    def mapCanvas(self):
+        return self.canvas
+
+    def messageBar(self):
+        return self.bar
+
+    def pluginMenu(self):
+        return self.menu
+
+    def activeLayer(self):
+        return self.active
+
+    def addToolBar(self, bar):
+        self.window.addToolBar(bar)
+
+    def registerMainWindowAction(self, action, shortcut):
+        self.registered.append(action)
+        return True
+
+    def unregisterMainWindowAction(self, action):
+        self.registered.remove(action)
+        return True
+
+
+@pytest.fixture
+def iface(qgis_app):
+    iface = Iface()
+    yield iface
+    iface.window.deleteLater()
+
+
+@pytest.fixture
+def tools(iface, project):
+    from yardwright.desk.toolbar import CourseTools
+
+    tools = CourseTools(iface)
+    yield tools
+    tools.remove()
+
+
+def test_without_a_course_it_is_off_and_says_why(tools):
+    for name in ("measure", "import_features", "check_markers", "export_windows", "view_play_up", "next"):
+        assert not tools.actions[name].isEnabled()
+        assert "no course in this project" in tools.actions[name].toolTip()
+    assert tools.actions["new_course"].isEnabled() and tools.actions["open_course"].isEnabled()
+    assert not tools.hole_box.isEnabled()
+
+
+def test_a_course_opened_and_taken_away(tools, iface, course_file, qtbot):
+    tools.add_course(str(course_file))
+    assert tools.course_box.currentText() == "Larkmere"
+    titles = [tools.hole_box.itemText(row) for row in range(tools.hole_box.count())]
+    assert titles == ["1  Burn  par 4", "2  Elbow  par 4", "3  par 3"]
+    assert tools.actions["measure"].isEnabled()
+    assert "no course" not in tools.actions["measure"].toolTip()
+    assert not tools.actions["previous"].isEnabled()
+    QgsProject.instance().clear()
+    qtbot.waitUntil(lambda: tools.place is None, timeout=3000)
+    assert not tools.actions["measure"].isEnabled()
+    assert iface.bar.messages == []
+
+
+def test_views(tools, iface, course_file):
+    tools.add_course(str(course_file))
+    tools.step(1)
+    assert tools.hole == 2
+    tools.actions["view_play_up"].trigger()
+    # From (100, 0) to (406.07, 106.07) yards: atan2(306.07, 106.07) = 70.89 degrees.
+    assert iface.canvas.rotation() == pytest.approx(-70.89, abs=0.02)
+    tools.actions["view_approach_up"].trigger()
+    assert iface.canvas.rotation() == pytest.approx(-45, abs=0.02)
+    assert tools.actions["view_approach_up"].isChecked() and not tools.actions["view_play_up"].isChecked()
+    iface.canvas.setRotation(10)
+    assert not tools.actions["view_approach_up"].isChecked() and tools.view is None
+    tools.actions["view_north_up"].trigger()
+    assert iface.canvas.rotation() == 0 and tools.actions["view_north_up"].isChecked()
+
+
+def test_a_hole_that_is_not_drawn_is_told(tools, iface, course_file):
+    tools.add_course(str(course_file))
+    tools.step(2)
+    (message,) = iface.bar.messages
+    assert "Hole 3 has no line of play" in message and "Draw the line" in message
+    tools.actions["view_play_up"].trigger()
+    assert tools.view == "north" and tools.actions["view_north_up"].isChecked()
+
+
+def test_a_file_that_is_no_course_is_told(tools, iface, tmp_path, monkeypatch):
+    from qgis.PyQt.QtWidgets import QFileDialog
+
+    path = tmp_path / "other.gpkg"
+    path.write_text("not a course")
+    monkeypatch.setattr(QFileDialog, "getOpenFileName", lambda *_: (str(path), ""))
+    tools.actions["open_course"].trigger()
+    (message,) = iface.bar.messages
+    assert "is not a GeoPackage" in message
+    assert tools.place is None
+
+
+def test_two_courses_the_active_layer_decides(tools, iface, course_file, tmp_path):
+    from yardwright.desk.courses import layer_of
+    from yardwright.store.course_file import create_course
+
+    other = tmp_path / "Fenwick.gpkg"
+    create_course(str(other), "Fenwick", "EPSG:32630")
+    tools.add_course(str(course_file))
+    tools.add_course(str(other))
+    assert tools.course_box.currentText() == "Fenwick"
+    assert "no hole yet" in tools.hole_box.toolTip()
+    first = next(group for place, group in tools._groups.items() if place == str(course_file))
+    iface.currentLayerChanged.emit(layer_of(first, "green"))
+    assert tools.course_box.currentText() == "Larkmere" and tools.hole == 1
+
+
+def test_holes_drawn_meanwhile_are_listed(tools, course_file, qtbot):
+    from yardwright.desk.courses import layer_of
+
+    tools.add_course(str(course_file))
+    layer = layer_of(tools._groups[tools.place], "hole")
+    layer.startEditing()
+    hole = next(f for f in layer.getFeatures() if f["number"] == 3)
+    layer.changeAttributeValue(hole.id(), layer.fields().indexOf("name"), "Quarry")
+    qtbot.waitUntil(
+        lambda: "3  Quarry  par 3" in [tools.hole_box.itemText(r) for r in range(3)], timeout=3000
+    )
+    layer.rollBack()
+
+
+def test_nothing_is_left_behind(iface, project, course_file, qtbot):
+    from yardwright.desk.toolbar import CourseTools
+
+    for _ in range(2):
+        tools = CourseTools(iface)
+        tools.add_course(str(course_file))
+        tools.remove()
+        qtbot.wait(50)
+        assert iface.window.findChildren(QToolBar) == []
+        assert iface.menu.actions() == [] and iface.registered == []
+        assert iface.window.findChildren(CourseTools) == []
+
+
+def test_an_error_nobody_foresaw_is_told_and_logged(iface, qgis_app):
+    from qgis.core import QgsApplication
+    from yardwright.desk.words import told_in
+
+    logged = []
+    log = QgsApplication.messageLog()
+    connection = log.messageReceived[str, str, type(__import__("qgis.core").core.Qgis.Warning)].connect(
+        lambda text, tag, level: logged.append(text)
+    )
+    with told_in(iface.bar):
+        {}["absent"]
+    log.disconnect(connection)
+    (message,) = iface.bar.messages
+    assert "absent" in message and "log of QGIS" in message
+    assert "KeyError" in logged[0]
+
+
+def test_the_toolbar_imports_nothing_heavy():
+    code = (
+        "import sys, yardwright.desk.toolbar, yardwright.desk.courses, yardwright.desk.words\n"
+        "print([n for n in ('numpy', 'shapely', 'pyproj', 'scipy', 'osgeo') if n in sys.modules])"
+    )
+    environment = {**os.environ, "PYTHONPATH": str(PLUGIN)}
+    done = subprocess.run(
+        [sys.executable, "-c", code], env=environment, capture_output=True, text=True, timeout=60, check=False
+    )
+    assert done.returncode == 0, done.stderr
+    assert done.stdout.strip() == "[]"
