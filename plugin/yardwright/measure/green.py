@@ -64,7 +64,7 @@ def green_along(feature, approach_from, approach_point, anchor, frame):
     across = np.array([direction[1], -direction[0]])
 
     pieces = chords(polygon, anchor, direction)
-    if not pieces or not chords(polygon, anchor, across):
+    if not pieces:
         raise TooSmall()
     main = chord_holding(pieces) or max(pieces, key=lambda piece: piece[1] - piece[0])
     front, back = anchor + main[0] * direction, anchor + main[1] * direction

@@ -122,8 +122,8 @@ def _holes_of_all(course):
 def play_hole(course, number, index=None):
     """Hole ``number`` of a course laid out for measuring; None when there is nothing to lay out.
 
-    A hole can be laid out when its line (two different points at least) is drawn, or when it has a tee (or plate) and a green. ``index``
-    saves work when many holes are asked for.
+    A hole can be laid out when its line (two different points at least) is drawn, or when it has a tee (or
+    plate) and a green. ``index`` saves work when many holes are asked for.
     """
     index = index or CourseIndex(course)
     hole = course.hole(number)
