@@ -195,12 +195,21 @@ def test_stopping_writes_nothing(dialog, tmp_path, monkeypatch):
     assert not (tmp_path / "none").exists()
 
 
-def test_a_failure_is_told_in_the_bar(dialog):
-    dialog.layers["green"].startEditing()
-    (row_layer,) = [dialog.layers["green"]]
-    row_layer.rollBack()
+def test_it_goes_with_the_course(dialog):
+    assert dialog.isVisible()
     QgsProject.instance().removeMapLayer(dialog.layers["tree"].id())
     assert not dialog.isVisible()
+
+
+def test_a_failure_is_told_in_the_bar(dialog, monkeypatch):
+    from yardwright.model.errors import YardwrightError
+
+    def fail(*_):
+        raise YardwrightError("The disk is full.", "Make room.")
+
+    monkeypatch.setattr("yardwright.desk.measure_dialog.read_course", fail)
+    dialog.refresh()
+    assert [item.text() for item in dialog.bar.items()] == ["The disk is full. Make room."]
 
 
 def test_metres(qgis_iface, qtbot, place):

@@ -195,7 +195,6 @@ def test_a_crescent_whose_centroid_lies_outside_is_anchored_in_its_longest_chord
     assert tuple(place(a_course, "front")) == at(0, 412)
 
 
-@pytest.mark.xfail(strict=True, reason="equal chords in two bands: which band to take is not decided yet")
 def test_a_c_with_two_equal_arms_is_anchored_in_one_of_them():
     """A C open to the right, its arms the same: both hold a longest chord, the ground between them does not."""
     green = area((-20, 380), (20, 380), (20, 388), (-14, 388), (-14, 412), (20, 412), (20, 420), (-20, 420))
@@ -206,7 +205,6 @@ def test_a_c_with_two_equal_arms_is_anchored_in_one_of_them():
     assert y == pytest.approx(384, abs=1e-3) or y == pytest.approx(416, abs=1e-3)
 
 
-@pytest.mark.xfail(strict=True, reason="the anchor of a green in two parts is not decided yet")
 def test_a_green_in_two_pieces_each_a_chord():
     # The same C: played up the page through its two arms.
     green = area((-20, 380), (20, 380), (20, 388), (-14, 388), (-14, 412), (20, 412), (20, 420), (-20, 420))

@@ -116,7 +116,6 @@ def test_a_tee_without_hole_is_given_to_the_hole_it_stands_on_with_a_remark():
     assert "has no hole number" in row.remark
 
 
-@pytest.mark.xfail(strict=True, reason="a tee given to a hole is believed however far it lies")
 def test_a_practice_tee_far_from_every_line_is_measured_nowhere():
     # 100 yd beside the second half of the bent hole, well inside the hole's bounding box.
     practice = feature("tee", 9, rectangle(130, 60, 150, 70), tee_set="Practice")

@@ -110,9 +110,6 @@ def test_the_planes_of_the_crs_would_report_something_else(shortcut, yards):
     assert only(found.lengths, hole=1).length == pytest.approx(450, abs=WITHIN)
 
 
-@pytest.mark.xfail(
-    strict=True, reason="longitudes beyond 180 degrees are not searched for features near a hole"
-)
 def test_a_course_drawn_on_beyond_180_degrees_measures_alike():
     """Longitudes 180.001 and -179.999 are one place; a canvas that runs on past 180 gives the former."""
     start = (179.9985, -16.5)

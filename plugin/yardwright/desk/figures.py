@@ -4,6 +4,7 @@ import math
 from dataclasses import dataclass
 
 from qgis.PyQt.QtCore import QAbstractTableModel, QModelIndex, Qt
+from qgis.PyQt.QtGui import QColor, QFont
 
 from ..compat import flags_number
 from ..measure.units import to_square_unit, to_unit, whole
@@ -192,7 +193,7 @@ def as_read(value, form, unit):
     figure = whole(to_unit(value, unit))
     if form == "signed":
         return f"+{figure}" if figure > 0 else str(figure).replace("-", "−")
-    return str(figure)
+    return str(figure).replace("-", "−")
 
 
 def exact(value, form, unit):
@@ -240,6 +241,8 @@ class FigureModel(QAbstractTableModel):
         self.table = table
         self.rows = ()
         self.unit = "yd"
+        self._italic = QFont()
+        self._italic.setItalic(True)
 
     def show(self, rows, unit):
         """Show other rows."""
@@ -271,14 +274,16 @@ class FigureModel(QAbstractTableModel):
         if role == Qt.ItemDataRole.DisplayRole:
             return as_read(value, column.form, self.unit)
         if role == Qt.ItemDataRole.ToolTipRole:
-            return exact(value, column.form, self.unit) or as_read(value, column.form, self.unit) or None
+            own = exact(value, column.form, self.unit) or as_read(value, column.form, self.unit)
+            remark = self.rows[index.row()].remark if column.attribute != "remark" else ""
+            return "\n".join(filter(None, (own, remark))) or None
+        if role == Qt.ItemDataRole.FontRole and self.rows[index.row()].remark:
+            return self._italic
         if role == Qt.ItemDataRole.TextAlignmentRole:
             return _alignment(column)
         if role == Qt.ItemDataRole.UserRole:
             return as_read(value, "text", self.unit) if column.form == "text" else value
         if role == Qt.ItemDataRole.ForegroundRole and column.attribute == "verdict" and value == "off":
-            from qgis.PyQt.QtGui import QColor
-
             return QColor("#c0341d")
         return None
 

@@ -221,9 +221,14 @@ class HoleDrawing(QWidget):
             side = self._place.direction((ahead[1], -ahead[0]))
             painter.setPen(QPen(INK, 1.2))
             painter.drawLine(centre - 5 * side, centre + 5 * side)
-            if self._marker_near(centre + 20 * side) and not self._marker_near(centre - 20 * side):
-                side = -side
-            _write(painter, str(count), centre + 9 * side, INK, towards=side)
+            place = centre + 9 * side
+            if self._marker_near(centre + 20 * side):
+                if self._marker_near(centre - 20 * side):
+                    place -= 15 * self._place.direction(ahead)
+                else:
+                    side = -side
+                    place = centre + 9 * side
+            _write(painter, str(count), place, INK, towards=side)
 
     def _marker_near(self, place):
         """Whether a distance marker would lie under a label at ``place``."""

@@ -24,6 +24,7 @@ from qgis.PyQt.QtWidgets import (
     QPushButton,
     QSizePolicy,
     QSplitter,
+    QStyledItemDelegate,
     QTableView,
     QTabWidget,
     QVBoxLayout,
@@ -180,7 +181,7 @@ class MeasureDialog(QDialog):
         view.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
         view.setAlternatingRowColors(True)
         view.setShowGrid(False)
-        view.setStyleSheet("QTableView::item { padding-left: 6px; padding-right: 6px; }")
+        view.setItemDelegate(_Spaced(view))
         view.setWordWrap(False)
         view.setTabKeyNavigation(False)
         view.verticalHeader().hide()
@@ -249,9 +250,9 @@ class MeasureDialog(QDialog):
             "back": tr("from the back of the tee"),
         }
         self.note.setText(
-            tr("{}, {} or its permanent marker. Hold the mouse over a figure to see it unrounded.").format(
-                units[settings.unit], points[settings.tee_reference]
-            )
+            tr(
+                "{}, {} or its permanent marker. A row in italics has a remark; the mouse held over a figure shows it unrounded."
+            ).format(units[settings.unit], points[settings.tee_reference])
         )
 
     def _follow(self):
@@ -277,18 +278,22 @@ class MeasureDialog(QDialog):
         self._connections.append((signal, signal.connect(slot)))
 
     def closeEvent(self, event):
-        """Let go of the layers; QGIS deletes the window then."""
+        """Let go of the course when the window is closed, seen or not."""
+        self._let_go()
+        super().closeEvent(event)
+
+    def done(self, result):
+        """Let go of the course when Escape or a button ends the dialog."""
+        self._let_go()
+        super().done(result)
+
+    def _let_go(self):
         self._step.stop()
         self._edited.stop()
         while self._connections:
             signal, connection = self._connections.pop()
             signal.disconnect(connection)
         self._unselect()
-        super().closeEvent(event)
-
-    def reject(self):
-        """Escape closes as the cross does."""
-        self.close()
 
     def refresh(self):
         """Read and measure anew; what was chosen stays chosen."""
@@ -395,7 +400,7 @@ class MeasureDialog(QDialog):
                 needless = column.attribute == "hole" and len(measured) < 2
                 needless |= column.attribute == "tee_set" and len(tees) < 2
                 view.setColumnHidden(place, needless or (empty and column.attribute != "remark"))
-            view.resizeColumnsToContents()
+            _fit_columns(view)
         self._show_drawing(measured[0] if measured else None)
 
     def _fill_problems(self):
@@ -607,9 +612,29 @@ class MeasureDialog(QDialog):
             waiting.deleteLater()
 
 
+class _Spaced(QStyledItemDelegate):
+    """Keeps a little room between a figure at the right of its column and a word at the left of the next."""
+
+    def displayText(self, value, locale):
+        return f"\u2002{value}\u2002"
+
+
+def _fit_columns(view):
+    """Each column as wide as its heading and its longest text, and no wider."""
+    model, header, metrics = view.model(), view.horizontalHeader(), view.fontMetrics()
+    for place in range(model.columnCount()):
+        texts = {model.index(row, place).data() or "" for row in range(model.rowCount())}
+        widest = max((metrics.horizontalAdvance(f"\u2002{text}\u2002") for text in texts), default=0)
+        heading = header.fontMetrics().horizontalAdvance(
+            model.headerData(place, Qt.Orientation.Horizontal) or ""
+        )
+        view.setColumnWidth(place, min(420, max(widest + 12, heading + 14)))
+
+
 def _cell(index):
     """A cell's text, harmless to a spreadsheet it is pasted into, on one line."""
-    return guarded(str(index.data() or "").replace("\t", " ").replace("\n", " "))
+    text = str(index.data() or "").replace("\t", " ").replace("\n", " ")
+    return guarded(text.replace("−", "-") if text.startswith("−") else text)
 
 
 def hole_title(hole):

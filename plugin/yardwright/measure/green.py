@@ -44,12 +44,13 @@ def anchor_of(polygon, last_leg):
     """The point of a green that its approach leads through.
 
     The centroid; where that lies outside the polygon, the middle of the longest chord square to
-    ``last_leg`` (the unit vector of the drawn line's last leg).
+    ``last_leg`` (the unit vector of the drawn line's last leg), of two equal ones the nearer to the player.
     """
-    centroid = polygon.centroid
-    if polygon.covers(centroid):
-        return coordinates(centroid)[0]
-    return middle_of_longest_chord(polygon, (-last_leg[1], last_leg[0]))
+    centroid = coordinates(polygon.centroid)[0]
+    if polygon.covers(as_point(centroid)):
+        return centroid
+    middle = middle_of_longest_chord(polygon, (-last_leg[1], last_leg[0]))
+    return centroid if middle is None else middle
 
 
 def green_along(feature, approach_from, approach_point, anchor, frame):

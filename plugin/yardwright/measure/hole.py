@@ -72,7 +72,11 @@ class PlayedHole:
 
 
 class CourseIndex:
-    """A course made quick to ask: bounds of all features, and which holes those without number serve."""
+    """A course made quick to ask: bounds of all features, and which holes those without number serve.
+
+    ``open`` marks the features that count wherever a hole comes near: those given to no hole, but for
+    greens, tees, plates and markers, which serve the hole they belong to or none.
+    """
 
     def __init__(self, course):
         self.course = course
@@ -82,7 +86,10 @@ class CourseIndex:
         for position, numbers in enumerate(self.holes):
             for number in numbers:
                 self.named.setdefault(number, []).append(position)
-        self.open = np.array([not numbers for numbers in self.holes], dtype=bool)
+        self.open = np.array(
+            [not numbers and f.kind not in _PLACED for f, numbers in zip(course.features, self.holes)],
+            dtype=bool,
+        )
 
     def named_of(self, number):
         """The features given to a hole, by its number or by where they lie."""
@@ -142,7 +149,7 @@ def play_hole(course, number, index=None):
         drawn, line_remarks = _drawn_line(hole, own, to_frame)
     except NoLine:
         return None
-    reach = np.concatenate([drawn.points, *(coordinates(f.geometry) for f in own if f.kind in _PLACED[:3])])
+    reach = np.concatenate([coordinates(shape) for shape in anchors + core])
     box = _box(reach, course.settings.corridor_yd * YARD + 5.0, frame.from_frame(course.crs))
     features = own + _in_frame(index.open_within(box), to_frame, index, number)
 
@@ -178,11 +185,14 @@ def _in_frame(features, to_frame, index, number):
 
 
 def _box(points, margin, from_frame):
-    """The bounds in the course's CRS of a frame rectangle about ``points``, ``margin`` metres wider."""
-    low, high = points.min(axis=0) - margin, points.max(axis=0) + margin
-    middle = (low + high) / 2
-    ring = from_frame([(x, y) for x in (low[0], middle[0], high[0]) for y in (low[1], middle[1], high[1])])
-    return (*ring.min(axis=0), *ring.max(axis=0))
+    """The bounds of ``points`` in the course's CRS, at least ``margin`` metres wider on every side.
+
+    The points are left in the CRS they were drawn in: sent through the frame and back, a longitude drawn
+    beyond 180 degrees would come back from the other end of the map.
+    """
+    origin, east, north = from_frame([(0.0, 0.0), (1.0, 0.0), (0.0, 1.0)])
+    wider = 1.1 * margin * (np.abs(east - origin) + np.abs(north - origin))
+    return (*(points.min(axis=0) - wider), *(points.max(axis=0) + wider))
 
 
 def _drawn_line(hole, own, to_frame):
@@ -280,21 +290,14 @@ def _chord_remarks(green, unit):
 def _named_approach(played, anchor):
     """An approach point that somebody drew: a target or a marker marked as such; None if none."""
     for feature in played.features:
-        if feature.get("approach") and played.number in feature.holes:
+        if feature.get("approach") and (feature.kind == "marker" or played.number in feature.holes):
             point = coordinates(feature.geometry)[0]
             if np.hypot(*(point - anchor)) < 1.0:
                 continue
             if feature.kind == "target":
                 return "point", point
             if feature.kind == "marker":
-                posts = [
-                    coordinates(other.geometry)[0]
-                    for other in played.features
-                    if other.kind == "marker"
-                    and feature.get("pair")
-                    and other.get("pair") == feature.get("pair")
-                ]
-                return "marker", np.mean(posts, axis=0) if posts else point
+                return "marker", _middle_of_pair(played, feature)
     return None
 
 
@@ -319,7 +322,7 @@ def _teeing_grounds(played, course):
     """``[(tee set, feature, remarks)]`` in the course's order of tee sets; plates before tees."""
     by_set, unnamed = {}, []
     for feature in played.features:
-        if feature.kind not in ("tee", "plate") or feature not in played.features:
+        if feature.kind not in ("tee", "plate"):
             continue
         names = [name.strip() for name in str(feature.get("tee_set", "")).split(",") if name.strip()]
         for name in names:

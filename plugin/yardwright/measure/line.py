@@ -189,29 +189,40 @@ def middle_of_longest_chord(geometry, direction):
 
     The length of a chord changes in straight steps between one vertex and the next, so the longest is
     found next to a vertex; where a whole band of chords is equally long, the middle of the band is taken.
+    Of several bands that lie apart (the two arms of a C) it is the last to the left of ``direction``. None
+    where no chord can be found.
     """
     direction = np.asarray(direction, dtype=float)
     normal = np.array([-direction[1], direction[0]])
     points = coordinates(geometry)
     offsets = np.unique(np.round(points @ normal, 9))
     nudge = 1e-6
-    best, band = (-1.0, None), []
+
+    def longest_at(offset):
+        return max(chords(geometry, offset * normal, direction), key=_chord_length, default=None)
+
+    best, band = 0.0, None
     for low, high in zip(offsets[:-1], offsets[1:]):
         if high - low < 4 * nudge:
             continue
         for offset in (low + nudge, high - nudge):
-            pieces = chords(geometry, offset * normal, direction)
-            if not pieces:
-                continue
-            piece = max(pieces, key=lambda p: p[1] - p[0])
-            length = piece[1] - piece[0]
-            if length > best[0] + 1e-3:
-                best, band = (length, piece), [offset]
-            elif length > best[0] - 1e-3:
-                band.append(offset)
-    offset = (min(band) + max(band)) / 2
-    piece = max(chords(geometry, offset * normal, direction), key=lambda p: p[1] - p[0], default=best[1])
+            piece = longest_at(offset)
+            length = 0.0 if piece is None else _chord_length(piece)
+            if length > best + 1e-3:
+                best, band = length, (offset, offset)
+            elif band and length > best - 1e-3:
+                between = longest_at((band[1] + offset) / 2)
+                joined = between is not None and _chord_length(between) > best - 1e-3
+                band = (band[0] if joined else offset, offset)
+    if band is None:
+        return None
+    offset = (band[0] + band[1]) / 2
+    piece = longest_at(offset)
     return offset * normal + (piece[0] + piece[1]) / 2 * direction
+
+
+def _chord_length(piece):
+    return piece[1] - piece[0]
 
 
 def tee_reference(polygon, towards, which):

@@ -90,9 +90,11 @@ def _row(played, post, settings, tolerance, images, to_course):
     away = post.place - towards
     measured = float(np.hypot(*away)) + rest
     remains = stated - rest
+    proposed = None
     if remains <= 0:
         remarks.append("the stated distance ends past the bend: it cannot be moved along its bearing")
-        proposed = None
+    elif np.hypot(*away) < 1e-3:
+        remarks.append("it stands where its distance ends: there is no bearing to move it along")
     else:
         proposed = towards + away * (remains / np.hypot(*away))
     sure = plus_minus(post.feature, played.green.feature, images)

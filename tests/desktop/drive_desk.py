@@ -1,0 +1,101 @@
+"""Inside QGIS: a course opened, a hole chosen and turned, and its figures looked at, by mouse and keyboard."""
+
+import os
+
+import desktop_drive
+from qgis.core import QgsCoordinateTransform, QgsGeometry, QgsPointXY, QgsProject
+from qgis.PyQt.QtWidgets import QApplication, QComboBox, QToolBar
+from qgis.utils import iface
+
+
+def tool(bar, name):
+    """The button of an action on the toolbar."""
+    return next(bar.widgetForAction(a) for a in bar.actions() if a.objectName() == f"yardwright_{name}")
+
+
+def line_on_screen(number):
+    """The first and last point of a hole's drawn line in the pixels of the map."""
+    canvas = iface.mapCanvas()
+    layer = next(
+        one
+        for one in QgsProject.instance().mapLayers().values()
+        if one.customProperty("yardwright/kind") == "hole"
+    )
+    line = QgsGeometry(next(f for f in layer.getFeatures() if f["number"] == number).geometry())
+    crs = canvas.mapSettings().destinationCrs()
+    line.transform(QgsCoordinateTransform(layer.crs(), crs, QgsProject.instance()))
+    points = line.asPolyline()
+    pixels = [canvas.getCoordinateTransform().transform(QgsPointXY(p)) for p in (points[0], points[-1])]
+    return [(pixel.x(), pixel.y()) for pixel in pixels], (canvas.width(), canvas.height())
+
+
+def drive(desk):
+    from yardwright.desk.measure_dialog import MeasureDialog
+    from yardwright.desk.toolbar import CourseTools
+
+    yield 800
+    bar = iface.mainWindow().findChild(QToolBar, "yardwright_toolbar")
+    desk.result["off"] = {
+        action.objectName(): (action.isEnabled(), action.toolTip())
+        for action in bar.actions()
+        if action.objectName()
+    }
+    tools = iface.mainWindow().findChild(CourseTools)
+    tools.add_course(os.environ["YARDWRIGHT_COURSE"])
+    yield 800
+    desk.result["course"] = bar.findChild(QComboBox, "yardwright_course").currentText()
+    desk.shot("opened")
+
+    holes = bar.findChild(QComboBox, "yardwright_hole")
+    desk.click(tool(bar, "next"))
+    yield 600
+    desk.result["hole"] = holes.currentText()
+    desk.click(tool(bar, "view_play_up"))
+    yield 900
+    desk.result["play_up"] = line_on_screen(2)
+    desk.shot("play_up")
+    desk.click(tool(bar, "view_approach_up"))
+    yield 900
+    desk.result["rotation_of_approach"] = iface.mapCanvas().rotation()
+    desk.shot("approach_up")
+    holes.setFocus()
+    desk.key("Up")
+    yield 900
+    desk.result["hole_by_key"] = holes.currentText()
+
+    desk.click(tool(bar, "measure"))
+    yield 1500
+    window = iface.mainWindow().findChild(MeasureDialog)
+    desk.result["title"] = window.windowTitle()
+    view = window.views["distances"]
+    model = view.model()
+    names = [column.attribute for column in model.sourceModel().table.columns]
+    kinds = [model.index(row, names.index("kind")).data() for row in range(model.rowCount())]
+    index = model.index(kinds.index("Bunker"), names.index("reach"))
+    place = view.viewport().mapTo(view, view.visualRect(index).center())
+    desk.click(view, (place.x(), place.y()))
+    yield 600
+    desk.result["reach"] = index.data()
+    desk.result["selected"] = [feature["label"] for feature in window.layers["bunker"].selectedFeatures()]
+    desk.shot("measured", window)
+    desk.key("ctrl+c")
+    yield 300
+    desk.result["copied"] = QApplication.clipboard().text()
+    window.tabs.setCurrentWidget(window.views["markers"])
+    yield 300
+    desk.shot("markers", window)
+    desk.key("Escape")
+    yield 400
+    desk.result["left"] = len(iface.mainWindow().findChildren(MeasureDialog))
+    desk.result["messages"] = [item.text() for item in iface.messageBar().items()]
+
+    desk.click(tool(bar, "check_markers"))
+    yield 1200
+    dialog = tools._windows[-1]
+    desk.shot("algorithm", dialog)
+    desk.result["prefilled"] = dialog.createProcessingParameters().get("COURSE")
+    dialog.close()
+    yield 200
+
+
+desktop_drive.run(drive)
