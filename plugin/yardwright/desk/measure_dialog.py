@@ -251,7 +251,8 @@ class MeasureDialog(QDialog):
         }
         self.note.setText(
             tr(
-                "{}, {} or its permanent marker. A row in italics has a remark; the mouse held over a figure shows it unrounded."
+                "{}, {} or its permanent marker. A row in italics has a remark; "
+                "the mouse held over a figure shows it unrounded."
             ).format(units[settings.unit], points[settings.tee_reference])
         )
 
