@@ -278,3 +278,48 @@ def test_figures_in_metres_when_the_course_is_in_metres():
     row = only(tables(a_course).lengths, hole=1)
     assert row.difference == near(-10)
     assert "9 m shorter than the scorecard" in row.remark
+
+
+# What the sampling and the mirrors of test_properties brought to light
+
+
+@pytest.mark.parametrize("turned", [0, 17, 40, 73, 131, 222, 301])
+def test_a_stream_right_across_the_corridor_is_a_carry_however_the_hole_lies(turned):
+    """Cut to the corridor, the stream must not leave a hair of ground along the corridor's margin."""
+    stream = feature("penalty_area", 5, area((-300, 70), (-300, 79), (300, 49), (300, 40)))
+    fairway = feature("fairway", 6, rectangle(-20, 20, 20, 360))
+    a_course = straight_hole(stream, fairway, turned=turned)
+    assert row_of(a_course, 5).forced_carry == "yes"
+
+
+@pytest.mark.parametrize("turned", range(0, 360, 24))
+def test_a_fairway_that_begins_under_the_tee_is_crossed_however_the_hole_lies(turned):
+    """Cut square at the tee, the fairway begins at the very point where the line does."""
+    fairway = feature("fairway", 6, rectangle(-20, -40, 20, 360))
+    row = row_of(dogleg_hole(fairway, turned=turned), 6)
+    assert (row.side, row.aside) == ("across", 0)
+    assert (row.enter, row.leave) == (near(0), near(240 + 20))
+
+
+def test_outside_a_bend_the_nearest_point_of_a_wood_counts():
+    """A wood in the wedge outside the elbow lies at the turn's station as a whole: from its point nearest to the
+    turn point it is straight to the front of the green, at (145, 240)."""
+    wood = feature("trees", 5, area((-10, 250), (-30, 250), (-30, 280), (-10, 280)))
+    row = row_of(dogleg_hole(wood), 5)
+    assert row.station_near == row.station_far == near(240)
+    assert row.short_of_green == near(HYPOT(155, 10))
+
+
+def test_stations_across_the_inside_of_a_bend():
+    """Inside the elbow the station jumps on the bisector, from 190 to 290 at (50, 190): a bunker that reaches
+    across with one corner, (45, 200), has its greatest station where its side leaves the bisector."""
+    row = row_of(dogleg_hole(feature("bunker", 5, area((30, 180), (60, 170), (45, 200)))), 5)
+    assert (row.station_near, row.station_far) == (near(170), near(290))
+    assert row.short_of_green == near(HYPOT(145 - 50, 50))
+
+
+def test_a_point_on_the_line_is_across():
+    row = row_of(straight_hole(feature("target", 5, spot(0, 200))), 5)
+    assert row.aside == pytest.approx(0, abs=1e-6)
+    if row.side == "across":
+        assert row.enter == row.leave == near(200)

@@ -78,8 +78,7 @@ def figures(a_course):
             continue
         for number, row in enumerate(rows):
             key = (name, getattr(row, "tee_set", ""), getattr(row, "feature_id", None) or number)
-            # forced_carry is a verdict of touching outlines and tips where they only just touch.
-            drop = ("forced_carry", "proposed_x", "proposed_y", "move_azimuth", "approach_azimuth")
+            drop = ("proposed_x", "proposed_y", "move_azimuth", "approach_azimuth")
             kept[key] = {field: value for field, value in vars(row).items() if field not in drop}
     return kept
 

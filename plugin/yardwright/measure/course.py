@@ -1,7 +1,7 @@
 """A whole course measured: the one place where a table, a dialog and a page get their figures from."""
 
 from .accuracy import doubt, plus_minus
-from .distances import TeeView, distance_rows
+from .distances import Ground, TeeView, distance_rows
 from .fairways import fairway_rows
 from .hole import CourseIndex, play_hole
 from .markers import marker_rows
@@ -73,8 +73,9 @@ def measure_hole(course, number, index=None):
 
     players = {tee_set.name: tee_set.players for tee_set in course.tee_sets}
     tables = {name: [] for name in ("lengths", "distances", "fairways", "doglegs", "layups")}
+    ground = Ground(played)
     for tee in played.tees:
-        view = TeeView(played, tee, settings)
+        view = TeeView(played, tee, settings, ground)
         tables["lengths"].append(_length_row(course, played, tee, players.get(tee.tee_set), images))
         tables["distances"].extend(distance_rows(view, images))
         tables["fairways"].extend(fairway_rows(view, images, players.get(tee.tee_set)))

@@ -1,10 +1,9 @@
 """How wide the fairway is where a ball lands, where it begins and ends, and how far one may run."""
 
 import numpy as np
-from shapely.ops import unary_union
 
 from .accuracy import doubt, plus_minus
-from .line import chord_holding, chord_nearest, chords
+from .line import chord_holding, chord_nearest, chords, many_chords
 from .rows import FairwayRow
 from .units import YARD
 
@@ -25,16 +24,21 @@ def landing_stations(length_m, step_yd, players):
 
 def fairway_rows(view, images, players=None):
     """A row a landing station; one row without a station where the fairway ends before the first."""
-    features = [feature for feature, _, _ in view.parts if feature.kind == "fairway"]
-    if not features:
+    if not view.fairways:
         return []
     line = view.tee.line
-    fairway = unary_union([feature.geometry for feature in features])
-    crossing = line.crossings(view.fairway)
-    first, last = crossing or line.extent(view.fairway)[:2]
+    parts = [view.parts[place] for place in view.fairways]
+    fairway = view.ground.fairway([part.position for part in parts])
+    figures, places = view.figures, view.fairways
+    crossing = bool(np.isfinite(figures.enter[places]).any())
+    starts, ends = (figures.enter, figures.leave) if crossing else (figures.near, figures.far)
+    first, last = float(np.nanmin(starts[places])), float(np.nanmax(ends[places]))
     off_line = "" if crossing else "the line of play does not cross the fairway"
     run_out = run_out_through(line, fairway)
-    margins = plus_minus(features[0], features[0], images)
+    margin = parts[0].feature
+    margins = plus_minus(margin, margin, images)
+
+    doubted = doubt(margins, view.settings)
 
     def row(station=None, left=None, right=None, remark=""):
         return FairwayRow(
@@ -48,33 +52,33 @@ def fairway_rows(view, images, players=None):
             last=last,
             run_out=run_out,
             plus_minus=margins,
-            remark="; ".join(filter(None, (remark, off_line, doubt(margins, view.settings)))),
+            remark="; ".join(filter(None, (remark, off_line, doubted))),
         )
 
-    rows = []
-    for station in landing_stations(line.length, view.settings.fairway_step_yd, players):
-        width = width_at(line, station, fairway, view.settings.corridor_yd * YARD)
-        if width is not None:
-            left, right, remark = width
-            rows.append(row(station, left, right, remark))
+    stations = landing_stations(line.length, view.settings.fairway_step_yd, players)
+    widths = widths_at(line, stations, fairway, view.settings.corridor_yd * YARD)
+    rows = [row(station, *width) for station, width in zip(stations, widths) if width is not None]
     return rows or [row()]
 
 
-def width_at(line, station, fairway, half_width):
-    """``(left, right, remark)``: metres from the line to the margins of the fairway, square to play.
+def widths_at(line, stations, fairway, half_width):
+    """``(left, right, remark)`` at each station: metres from the line to the margins of the fairway, square
+    to play.
 
     Left and right are each positive on their own side; where the line does not lie on the fairway one of
     them is negative and the remark says so. None where no fairway lies within ``half_width`` metres.
     """
-    ahead = line.direction_at(station)
-    to_right = np.array([ahead[1], -ahead[0]])
-    pieces = [
-        p for p in chords(fairway, line.at(station), to_right) if p[0] <= half_width and p[1] >= -half_width
-    ]
-    if not pieces:
-        return None
+    feet = [line.at(station) for station in stations]
+    ahead = [line.direction_at(station) for station in stations]
+    cuts = many_chords(fairway, feet, [(y, -x) for x, y in ahead])
+    return [_width([p for p in pieces if p[0] <= half_width and p[1] >= -half_width]) for pieces in cuts]
+
+
+def _width(pieces):
     held = chord_holding(pieces)
     piece = held or chord_nearest(pieces)
+    if piece is None:
+        return None
     return -piece[0], piece[1], "" if held else "the line of play lies off the fairway here"
 
 

@@ -171,9 +171,10 @@ def _anchoring(named):
 
 def _in_frame(features, to_frame, index, number):
     shapes = map_points([feature.geometry for feature in features], to_frame)
+    finite = np.isfinite(bounds_array(shapes)).all(axis=1).tolist()
     moved = []
-    for feature, shape in zip(features, shapes):
-        if not np.isfinite(coordinates(shape)).all():
+    for feature, shape, sound in zip(features, shapes, finite):
+        if not sound:
             continue
         remark = feature.remark
         if feature.kind in _PLACED and not feature.holes:
@@ -239,16 +240,19 @@ def _with_green_and_tees(played, green_feature, course):
     def along(approach_from, point):
         return green_along(green_feature, approach_from, point, anchor, played.frame)
 
-    tees_to_anchor = _tees(grounds, played.drawn, anchor, settings)
-    longest = max(tees_to_anchor, key=lambda tee: tee.length, default=None)
-    start = played.drawn.points[0] if longest is None else longest.reference
-    length = played.drawn.legs_to(0.0, anchor) if longest is None else longest.length
-    remarks = []
+    def longest_to(end):
+        """Where the longest tee is measured from and its length to ``end``; without tees the line's own."""
+        tees = _tees(grounds, played.drawn, end, settings)
+        if not tees:
+            return played.drawn.points[0], played.drawn.legs_to(0.0, end)
+        tee = max(tees, key=lambda tee: tee.length)
+        return tee.reference, tee.length
 
+    remarks = []
     named = _named_approach(played, anchor)
     par = played.hole.par
     if par is None:
-        par = pars_for(length, "yd", "men")[0]
+        par = pars_for(longest_to(anchor)[1], "yd", "men")[0]
         if named is None and played.hole.approach_yd is None:
             remarks.append(f"no par: approach as on a par {par}, judged by its length")
     if named is not None:
@@ -256,13 +260,14 @@ def _with_green_and_tees(played, green_feature, course):
     elif played.hole.approach_yd is not None:
         green = along(*_approach_on_line(played.drawn, anchor, played.hole.approach_yd, remarks))
     elif par == 3:
-        green = along("tee", start)
+        green = along("tee", longest_to(anchor)[0])
     else:
-        green = along(*_approach_on_line(played.drawn, anchor, APPROACH_YD, []))
-        tees = _tees(grounds, played.drawn, green.middle, settings)
-        longest_m = max((tee.length for tee in tees), default=played.drawn.legs_to(0.0, green.middle))
-        distance = SHORT_APPROACH_YD if longest_m < SHORT_HOLE_YD * YARD else APPROACH_YD
-        green = along(*_approach_on_line(played.drawn, anchor, distance, remarks))
+        taken = []
+        green = along(*_approach_on_line(played.drawn, anchor, APPROACH_YD, taken))
+        if longest_to(green.middle)[1] < SHORT_HOLE_YD * YARD:
+            taken = []
+            green = along(*_approach_on_line(played.drawn, anchor, SHORT_APPROACH_YD, taken))
+        remarks += taken
 
     tees = _tees(grounds, played.drawn, green.middle, settings)
     return replace(

@@ -1,8 +1,13 @@
 """The little that shapely 1.8 and 2 do differently, and coordinates as arrays."""
 
+from dataclasses import dataclass
+from functools import cached_property
+
 import numpy as np
 import shapely
+from shapely.ops import nearest_points
 from shapely.ops import transform as _transform_one
+from shapely.prepared import prep
 
 _VECTORISED = hasattr(shapely, "transform")
 
@@ -26,7 +31,7 @@ def map_points(geometries, function):
     if _VECTORISED:
         if not len(geometries):
             return []
-        return list(shapely.transform(np.asarray(geometries, dtype=object), function))
+        return list(shapely.transform(array_of(geometries), function))
 
     def one(x, y, z=None):
         moved = function(np.column_stack([np.atleast_1d(x), np.atleast_1d(y)]))
@@ -40,5 +45,101 @@ def bounds_array(geometries):
     if not len(geometries):
         return np.empty((0, 4))
     if _VECTORISED:
-        return shapely.bounds(np.asarray(geometries, dtype=object))
+        return shapely.bounds(array_of(geometries))
     return np.array([geometry.bounds for geometry in geometries])
+
+
+@dataclass(frozen=True)
+class Outlines:
+    """The vertices of many geometries in a row: ``points`` (n, 2); ``owner`` (n,), the place of the geometry
+    each belongs to, rising; ``chain`` (n,), the ring, line or point it belongs to: neighbours of one chain
+    are joined by a straight side."""
+
+    points: object
+    owner: object
+    chain: object
+
+    @cached_property
+    def starts(self):
+        """Where the vertices of each geometry begin, for ``numpy.ufunc.reduceat``."""
+        return starts_of(self.owner)
+
+
+def starts_of(owner):
+    """Where each run of equal numbers begins."""
+    return np.concatenate([[0], np.flatnonzero(owner[1:] != owner[:-1]) + 1])
+
+
+def array_of(geometries):
+    """Geometries as an array, (n,); the functions below are quicker with one than with a list."""
+    if isinstance(geometries, np.ndarray):
+        return geometries
+    array = np.empty(len(geometries), dtype=object)
+    for place, geometry in enumerate(geometries):
+        array[place] = geometry
+    return array
+
+
+def outlines(geometries):
+    """The Outlines of a list of geometries, none of them empty."""
+    if len(geometries) == 1 and geometries[0].geom_type == "Polygon" and not len(geometries[0].interiors):
+        points = coordinates(geometries[0])
+        same = np.zeros(len(points), dtype=int)
+        return Outlines(points, same, same)
+    if _VECTORISED:
+        chains, owners = _chains(array_of(geometries))
+        points, chain = shapely.get_coordinates(chains, return_index=True)
+        return Outlines(points, owners[chain], chain)
+    arrays, owners = [], []
+    for owner, geometry in enumerate(geometries):
+        for part in getattr(geometry, "geoms", (geometry,)):
+            rings = (part.exterior, *part.interiors) if part.geom_type == "Polygon" else (part,)
+            arrays.extend(np.asarray(ring.coords)[:, :2].reshape(-1, 2) for ring in rings)
+            owners.extend([owner] * len(rings))
+    chain = np.repeat(np.arange(len(arrays)), [len(array) for array in arrays])
+    return Outlines(np.concatenate(arrays), np.asarray(owners)[chain], chain)
+
+
+def _chains(geometries):
+    """The rings, lines and points of geometries in order, and the place of the geometry each belongs to."""
+    parts, owners = shapely.get_parts(geometries, return_index=True)
+    polygon = shapely.get_type_id(parts) == 3
+    if not polygon.any():
+        return parts, owners
+    rings, of = shapely.get_rings(parts[polygon], return_index=True)
+    if polygon.all():
+        return rings, owners[of]
+    chains = np.concatenate([rings, parts[~polygon]])
+    owners = np.concatenate([owners[polygon][of], owners[~polygon]])
+    order = np.argsort(owners, kind="stable")
+    return chains[order], owners[order]
+
+
+def distances(geometries, other):
+    """The distance of each geometry from another, (n,)."""
+    if _VECTORISED:
+        return shapely.distance(array_of(geometries), other)
+    return np.array([geometry.distance(other) for geometry in geometries])
+
+
+def nearest_to(geometries, other):
+    """The point of each geometry that is nearest to another, (n, 2)."""
+    if _VECTORISED:
+        return shapely.get_coordinates(shapely.shortest_line(array_of(geometries), other))[::2]
+    return np.array([nearest_points(geometry, other)[0].coords[0][:2] for geometry in geometries])
+
+
+def intersections(geometries, other):
+    """What each geometry shares with another; a list."""
+    if _VECTORISED:
+        return list(shapely.intersection(array_of(geometries), other))
+    return [geometry.intersection(other) for geometry in geometries]
+
+
+def contained(geometries, area):
+    """Whether each geometry lies within an area, (n,) of bool."""
+    if _VECTORISED:
+        shapely.prepare(area)
+        return shapely.contains(area, array_of(geometries))
+    prepared = prep(area)
+    return np.array([prepared.contains(geometry) for geometry in geometries], dtype=bool)
