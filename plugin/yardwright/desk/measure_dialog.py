@@ -120,6 +120,7 @@ class MeasureDialog(QDialog):
         self.tabs.addTab(self.problems_list, tr("Course"))
         self.tabs.currentChanged.connect(lambda tab: self._row_changed())
         self.note = QLabel(self)
+        self.note.setWordWrap(True)
         self.note.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
 
         splitter = QSplitter(Qt.Orientation.Horizontal, self)
