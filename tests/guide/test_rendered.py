@@ -103,7 +103,7 @@ def test_a_server_that_is_not_there(qgis_app, tmp_path, plan):
 def test_drawing_can_be_stopped(qgis_app, tmp_path, plan, tiles, monkeypatch):
     from qgis.core import QgsRasterLayer
     from yardwright.guide import rendered
-    from yardwright.imagery.window import Cancelled
+    from yardwright.model.errors import Cancelled
 
     monkeypatch.setattr(rendered, "_LOOK_EVERY_MS", 0)
     layer = QgsRasterLayer(tiles, "tiles", "wms")

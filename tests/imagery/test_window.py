@@ -10,8 +10,8 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from osgeo import gdal, osr
-from yardwright.imagery.window import Cancelled, Grid, OutsideImage, cut, world_file, write
-from yardwright.model.errors import YardwrightError
+from yardwright.imagery.window import Grid, OutsideImage, cut, world_file, write
+from yardwright.model.errors import Cancelled, YardwrightError
 
 UTM = "EPSG:32630"
 EAST, NORTH = 500_000.0, 4_500_000.0

@@ -4,9 +4,9 @@ from dataclasses import replace
 
 import pytest
 from shapely.geometry import MultiPolygon
-from yardwright.measure.course import Cancelled, measure_course
+from yardwright.measure.course import measure_course
 from yardwright.measure.hole import play_hole
-from yardwright.model.errors import YardwrightError
+from yardwright.model.errors import Cancelled, YardwrightError
 
 from tests.makers import circle, course, feature, line, only, rectangle, spot, straight_hole, tables, tee
 

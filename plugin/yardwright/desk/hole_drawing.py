@@ -18,10 +18,10 @@ from qgis.PyQt.QtGui import (
 )
 from qgis.PyQt.QtWidgets import QToolTip, QWidget
 
+from ..guide.windows import hole_points, up_of
 from ..measure.units import UNITS, to_unit, whole
 from ..model.geometry import coordinates
 from ..model.kinds import BY_NAME
-from .turning import hole_points, up_of
 from .words import tr
 
 PAPER = QColor("#f4f2ea")

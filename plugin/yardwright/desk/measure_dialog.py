@@ -32,8 +32,9 @@ from qgis.PyQt.QtWidgets import (
 )
 
 from ..measure import rows as row_types
-from ..measure.course import Cancelled, measure_course
+from ..measure.course import measure_course
 from ..measure.units import to_unit, whole
+from ..model.errors import Cancelled
 from ..resources import icon
 from ..store.cells import guarded
 from ..store.layer_group import course_groups, course_layers_of

@@ -33,7 +33,7 @@ class MeasuredHoles:
             self._known[number] = MeasuredHole(
                 self.course.hole(number),
                 play_hole(self.course, number, self._index),
-                measure_course(self.course, (number,)),
+                measure_course(self.course, (number,), index=self._index),
             )
         return self._known[number]
 

@@ -5,7 +5,7 @@ import math
 import numpy as np
 from qgis.core import QgsCoordinateTransform, QgsGeometry, QgsPointXY, QgsProject, QgsRectangle
 
-from ..guide.windows import longest_tee
+from ..guide.windows import hole_points, up_of
 from ..measure.units import YARD
 from ..model.errors import YardwrightError
 from ..model.geometry import coordinates
@@ -64,30 +64,6 @@ def in_view(canvas, points):
         [[QgsPointXY(p) for p in canvas.mapSettings().visiblePolygon().toPolygon()]]
     )
     return all(seen.contains(QgsPointXY(float(x), float(y))) for x, y in points)
-
-
-def up_of(played):
-    """``(start, unit vector)`` in the frame: where play begins, and which way is up for the hole."""
-    longest = longest_tee(played)
-    start = np.asarray(played.drawn.points[0] if longest is None else longest.reference, dtype=float)
-    away = np.asarray(played.end, dtype=float) - start
-    length = float(np.hypot(*away))
-    if length < 1.0:
-        raise YardwrightError(
-            f"Hole {played.number} starts where it ends, so no direction of play is known.",
-            "Draw its line of play from the back tee to the green.",
-        )
-    return start, away / length
-
-
-def hole_points(played):
-    """The (n, 2) points in the frame that a picture of the whole hole has to hold."""
-    parts = [played.drawn.points]
-    for tee in played.tees:
-        parts += [coordinates(tee.feature.geometry), tee.line.points]
-    if played.green is not None:
-        parts.append(coordinates(played.green.geometry))
-    return np.concatenate(parts)
 
 
 def _shown(played, view):

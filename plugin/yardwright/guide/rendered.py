@@ -21,9 +21,9 @@ from qgis.core import (
 from qgis.PyQt.QtCore import QEventLoop, QSize, Qt, QTimer
 from qgis.PyQt.QtGui import QColor, QImage, QPainter
 
-from ..imagery.window import Cancelled, cut, write
+from ..imagery.window import cut, write
 from ..measure.frame import EARTH_RADIUS
-from ..model.errors import YardwrightError
+from ..model.errors import Cancelled, YardwrightError
 from ..store.reading import crs_text
 
 _LOOK_EVERY_MS = 100

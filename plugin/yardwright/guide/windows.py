@@ -145,21 +145,39 @@ def _green_content(played):
 
 
 def _hole_content(played):
+    start, up = up_of(played)
+    points = hole_points(played, around_green=SURROUNDINGS_M)
+    return points, up, played.frame.true_azimuth(start, played.end)
+
+
+def up_of(played):
+    """``(start, unit vector)`` in the frame: where play begins, and which way is up for the hole.
+
+    Up is from the longest tee to the green's middle. Raises YardwrightError where both are one place.
+    """
     longest = longest_tee(played)
-    start = played.drawn.points[0] if longest is None else longest.reference
-    end = played.end
-    away = np.asarray(end, dtype=float) - start
-    if np.hypot(*away) < 1.0:
+    start = np.asarray(played.drawn.points[0] if longest is None else longest.reference, dtype=float)
+    away = np.asarray(played.end, dtype=float) - start
+    length = float(np.hypot(*away))
+    if length < 1.0:
         raise YardwrightError(
             f"Hole {played.number} starts where it ends, so no direction of play is known.",
             "Draw its line of play from the back tee to the green.",
         )
+    return start, away / length
+
+
+def hole_points(played, around_green=0.0):
+    """The (n, 2) points in the frame that a picture of the whole hole has to hold.
+
+    around_green: metres of the green's surroundings that belong to it.
+    """
     parts = [played.drawn.points]
     for tee in played.tees:
-        parts += [np.atleast_2d(tee.reference), coordinates(tee.feature.geometry), tee.line.points]
+        parts += [coordinates(tee.feature.geometry), tee.line.points]
     if played.green is not None:
-        parts.append(coordinates(played.green.geometry.buffer(SURROUNDINGS_M)))
-    return np.concatenate(parts), away / np.hypot(*away), played.frame.true_azimuth(start, end)
+        parts.append(coordinates(played.green.geometry.buffer(around_green)))
+    return np.concatenate(parts)
 
 
 def longest_tee(played):

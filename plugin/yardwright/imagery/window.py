@@ -16,17 +16,13 @@ from html import escape
 import numpy as np
 from osgeo import gdal, osr
 
-from ..model.errors import YardwrightError
+from ..model.errors import Cancelled, YardwrightError
 
 FORMS = {"png": ("PNG", ".png", ".pgw"), "jpeg": ("JPEG", ".jpg", ".jgw")}
 """Forms of the picture beside the GeoTIFF: GDAL's driver, suffix, suffix of the world file."""
 
 _CACHE = 256 << 20
 _MADE_BY = "yardwright"
-
-
-class Cancelled(Exception):
-    """The user stopped the work; nothing was written."""
 
 
 class OutsideImage(YardwrightError):
@@ -572,7 +568,7 @@ def _quiet_gdal():
     try:
         yield
     except RuntimeError as error:
-        if isinstance(error, (NotImplementedError, RecursionError)):
+        if type(error) is not RuntimeError:  # GDAL raises just that; any other is a fault of ours
             raise
         raise YardwrightError(
             f"The image cannot be used: {error}.",

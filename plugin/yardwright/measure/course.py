@@ -1,12 +1,13 @@
 """A whole course measured: the one place where a table, a dialog and a page get their figures from."""
 
+from ..model.errors import Cancelled
 from .accuracy import doubt, plus_minus
 from .distances import Ground, TeeView, distance_rows
 from .fairways import fairway_rows
-from .hole import CourseIndex, play_hole
+from .hole import PLACED, CourseIndex, play_hole
 from .markers import marker_rows
 from .par import check_par
-from .rows import GreenRow, LengthRow, Measures
+from .rows import GreenRow, LengthRow, Measures, told
 from .turns import dogleg_rows, layup_rows
 from .units import YARD, to_unit, whole
 
@@ -18,25 +19,19 @@ GREEN_DEPTHS_YD = (12.0, 50.0)
 source)."""
 
 
-class Cancelled(Exception):
-    """The user stopped the work."""
-
-
-def measure_course(course, holes=None, progress=None):
+def measure_course(course, holes=None, progress=None, index=None):
     """All tables of a course, as ``rows.Measures``.
 
     holes: numbers to measure, None for all. progress: ``progress(done, total)`` is called after every
-    hole and returns False to stop, which raises Cancelled. A hole that cannot be measured gets a row
-    with a remark.
+    hole and returns False to stop, which raises Cancelled. index: the course's CourseIndex, where it is
+    measured more than once. A hole that cannot be measured gets a row with a remark.
     """
-    index = CourseIndex(course)
+    index = index or CourseIndex(course)
     numbers = [hole.number for hole in course.holes if not holes or hole.number in holes]
     known = {hole.number for hole in course.holes}
     problems = list(course.problems) + _lost(course, index, known)
     problems += [f"Hole {number} is not in the course." for number in holes or () if number not in known]
-    tables = {
-        name: [] for name in ("lengths", "greens", "distances", "fairways", "doglegs", "layups", "markers")
-    }
+    tables = {name: [] for name in TABLES}
     for done, number in enumerate(numbers, start=1):
         for name, rows in measure_hole(course, number, index).items():
             tables[name].extend(rows)
@@ -50,7 +45,7 @@ def _lost(course, index, known):
     problems = []
     for feature, numbers in zip(course.features, index.holes):
         absent = [str(number) for number in numbers if number not in known]
-        if feature.kind in ("green", "tee", "plate", "marker") and not numbers:
+        if feature.kind in PLACED and not numbers:
             problems.append(f"{feature.kind} {feature.fid} has no hole and lies near none: it is left out.")
         elif absent:
             problems.append(
@@ -126,7 +121,7 @@ def _length_row(course, played, tee, players, images):
         difference=difference,
         par=hole.par,
         par_check=check_par(hole.par, tee.length, settings.unit, players),
-        remark="; ".join(filter(None, (*remarks, doubt(sure, settings)))),
+        remark=told(*remarks, doubt(sure, settings)),
     )
 
 
@@ -149,5 +144,5 @@ def _green_row(played, settings, images):
         area=green.area,
         chords=len(green.pieces),
         plus_minus=sure,
-        remark="; ".join(filter(None, (*remarks, doubt(sure, settings)))),
+        remark=told(*remarks, doubt(sure, settings)),
     )

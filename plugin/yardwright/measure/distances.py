@@ -21,7 +21,7 @@ from ..model.geometry import (
 from ..model.kinds import BY_NAME, LISTED
 from .accuracy import doubt, plus_minus
 from .line import as_point
-from .rows import DistanceRow
+from .rows import DistanceRow, told
 from .units import YARD
 
 _ROUND = 64
@@ -127,7 +127,7 @@ class TeeView:
                 )
             elif self.played.number in feature.holes:
                 remark = "given to this hole but wholly outside its corridor"
-                remark = "; ".join(filter(None, (feature.remark, remark)))
+                remark = told(feature.remark, remark)
                 parts.append(
                     Part(position, feature, self.ground.shapes[position], remark, crown_radius(feature))
                 )
@@ -215,7 +215,7 @@ def _green_row(view, images):
         forced_carry="no",
         middle=line.length,
         plus_minus=sure,
-        remark="; ".join(filter(None, (*view.played.green_remarks, doubt(sure, view.settings)))),
+        remark=told(*view.played.green_remarks, doubt(sure, view.settings)),
     )
 
 
@@ -262,7 +262,7 @@ def _feature_rows(view, images):
                 short_of_green=short,
                 forced_carry="yes" if crossing and _is_forced(view, part, crossing) else "no",
                 plus_minus=sure,
-                remark="; ".join(filter(None, (part.remark, doubted))) if part.remark or doubted else "",
+                remark=told(part.remark, doubted),
             )
         )
     return rows

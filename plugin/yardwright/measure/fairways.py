@@ -4,7 +4,7 @@ import numpy as np
 
 from .accuracy import doubt, plus_minus
 from .line import chord_holding, chord_nearest, chords, many_chords
-from .rows import FairwayRow
+from .rows import FairwayRow, told
 from .units import YARD
 
 LANDING_ZONES_YD = {
@@ -52,7 +52,7 @@ def fairway_rows(view, images, players=None):
             last=last,
             run_out=run_out,
             plus_minus=margins,
-            remark="; ".join(filter(None, (remark, off_line, doubted))),
+            remark=told(remark, off_line, doubted),
         )
 
     stations = landing_stations(line.length, view.settings.fairway_step_yd, players)

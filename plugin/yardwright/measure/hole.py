@@ -9,6 +9,7 @@ from .frame import frame_about
 from .green import TooSmall, anchor_of, green_along
 from .line import LineOfPlay, NoLine, as_point, tee_reference
 from .par import pars_for
+from .rows import told
 from .units import UNITS, YARD
 from .whose import HoleHere, assign
 
@@ -18,7 +19,8 @@ SHORT_HOLE_YD = 300.0
 """The approach is taken from about the 150 yd marker, on a very short par 4 from the 100 yd marker
 (common practice, no source)."""
 
-_PLACED = ("green", "tee", "plate", "marker")
+PLACED = ("green", "tee", "plate", "marker")
+"""The kinds that serve the hole they belong to or none; all others count wherever a hole comes near."""
 
 
 @dataclass(frozen=True)
@@ -75,19 +77,20 @@ class CourseIndex:
     """A course made quick to ask: bounds of all features, and which holes those without number serve.
 
     ``open`` marks the features that count wherever a hole comes near: those given to no hole, but for
-    greens, tees, plates and markers, which serve the hole they belong to or none.
+    the kinds in PLACED. Holes that were laid out are kept in ``played``, by number.
     """
 
     def __init__(self, course):
         self.course = course
         self.bounds = bounds_array([feature.geometry for feature in course.features])
         self.holes = _holes_of_all(course)
+        self.played = {}
         self.named = {}
         for position, numbers in enumerate(self.holes):
             for number in numbers:
                 self.named.setdefault(number, []).append(position)
         self.open = np.array(
-            [not numbers and f.kind not in _PLACED for f, numbers in zip(course.features, self.holes)],
+            [not numbers and f.kind not in PLACED for f, numbers in zip(course.features, self.holes)],
             dtype=bool,
         )
 
@@ -106,7 +109,7 @@ class CourseIndex:
 
 def _holes_of_all(course):
     holes = [feature.holes for feature in course.features]
-    lost = [i for i, f in enumerate(course.features) if f.kind in _PLACED and not f.holes]
+    lost = [i for i, f in enumerate(course.features) if f.kind in PLACED and not f.holes]
     lines = [hole for hole in course.holes if hole.line is not None]
     if not lost or not lines:
         return holes
@@ -130,12 +133,19 @@ def play_hole(course, number, index=None):
     """Hole ``number`` of a course laid out for measuring; None when there is nothing to lay out.
 
     A hole can be laid out when its line (two different points at least) is drawn, or when it has a tee (or
-    plate) and a green. ``index`` saves work when many holes are asked for.
+    plate) and a green. ``index`` saves work when many holes are asked for, or one more than once.
     """
     index = index or CourseIndex(course)
+    if number not in index.played:
+        index.played[number] = _lay_out(course, number, index)
+    return index.played[number]
+
+
+def _lay_out(course, number, index):
     hole = course.hole(number)
     named = index.named_of(number)
-    if hole is None or (hole.line is None and not {"green"} <= {f.kind for f in named} & _anchoring(named)):
+    kinds = {feature.kind for feature in named}
+    if hole is None or (hole.line is None and not ("green" in kinds and kinds & {"tee", "plate"})):
         return None
 
     anchors = [f.geometry for f in named if f.kind in ("green", "tee", "plate")]
@@ -144,14 +154,14 @@ def play_hole(course, number, index=None):
         np.concatenate([coordinates(shape) for shape in core]), course.crs, course.settings.height_m
     )
     to_frame = frame.to_frame(course.crs)
-    own = _in_frame(named, to_frame, index, number)
+    own = _in_frame(named, to_frame)
     try:
         drawn, line_remarks = _drawn_line(hole, own, to_frame)
     except NoLine:
         return None
     reach = np.concatenate([coordinates(shape) for shape in anchors + core])
     box = _box(reach, course.settings.corridor_yd * YARD + 5.0, frame.from_frame(course.crs))
-    features = own + _in_frame(index.open_within(box), to_frame, index, number)
+    features = own + _in_frame(index.open_within(box), to_frame)
 
     green_feature, green_remarks = _green_of(own, drawn)
     played = PlayedHole(number, hole, frame, drawn, None, (), tuple(features), line_remarks, green_remarks)
@@ -164,12 +174,7 @@ def play_hole(course, number, index=None):
         return _with_green_and_tees(replace(played, green_remarks=(remark,)), None, course)
 
 
-def _anchoring(named):
-    kinds = {f.kind for f in named}
-    return kinds if kinds & {"tee", "plate"} else set()
-
-
-def _in_frame(features, to_frame, index, number):
+def _in_frame(features, to_frame):
     shapes = map_points([feature.geometry for feature in features], to_frame)
     finite = np.isfinite(bounds_array(shapes)).all(axis=1).tolist()
     moved = []
@@ -177,10 +182,8 @@ def _in_frame(features, to_frame, index, number):
         if not sound:
             continue
         remark = feature.remark
-        if feature.kind in _PLACED and not feature.holes:
-            remark = "; ".join(
-                filter(None, (remark, "has no hole number, given to this hole by where it lies"))
-            )
+        if feature.kind in PLACED and not feature.holes:
+            remark = told(remark, "has no hole number, given to this hole by where it lies")
         moved.append(replace(feature, geometry=shape, remark=remark))
     return moved
 
@@ -367,8 +370,7 @@ def _tees(grounds, drawn, end, settings):
     tees = []
     for name, feature, remarks in grounds:
         reference = _reference(feature, drawn, end, settings.tee_reference)
-        ahead = drawn.points[1:-1][drawn.turns > drawn.station(reference) + 1e-6]
-        points = np.concatenate([[reference], ahead, [end]])
+        points = np.concatenate([[reference], drawn.turn_points_after(drawn.station(reference)), [end]])
         if np.hypot(*np.diff(points, axis=0).T).sum() > 1.0:
             tees.append(TeePlay(name, feature, reference, LineOfPlay(points), remarks))
     return tuple(tees)
@@ -378,5 +380,5 @@ def _reference(feature, drawn, end, which):
     if feature.kind == "plate":
         return coordinates(feature.geometry)[0]
     station = drawn.station(coordinates(feature.geometry.centroid)[0])
-    ahead = drawn.points[1:-1][drawn.turns > station + 1e-6]
+    ahead = drawn.turn_points_after(station)
     return tee_reference(feature.geometry, ahead[0] if len(ahead) else end, which)

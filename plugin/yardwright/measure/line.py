@@ -45,6 +45,14 @@ class LineOfPlay:
         """The stations of the turn points: all vertices but the ends."""
         return self.vertex_stations[1:-1]
 
+    def turns_after(self, station):
+        """The stations of the turn points that lie ahead of a station."""
+        return self.turns[self.turns > station + _SAME]
+
+    def turn_points_after(self, station):
+        """The (n, 2) turn points that lie ahead of a station."""
+        return self.points[1:-1][self.turns > station + _SAME]
+
     @cached_property
     def shape(self):
         """The line as a shapely LineString."""
@@ -217,7 +225,7 @@ class LineOfPlay:
 
     def legs_to(self, station, point):
         """Length of the way from a station over the turn points still ahead, then straight to ``point``."""
-        ahead = self.turns[self.turns > station + _SAME]
+        ahead = self.turns_after(station)
         if not len(ahead):
             return float(np.hypot(*(np.asarray(point) - self.at(station))))
         return float(ahead[-1] - station + np.hypot(*(np.asarray(point) - self.at(ahead[-1]))))

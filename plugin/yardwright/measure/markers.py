@@ -1,16 +1,14 @@
 """The course's own distance markers: what they say, what is true, and where they belong."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 
 from ..model.geometry import coordinates
 from .accuracy import doubt, plus_minus
 from .hole import CourseIndex, play_hole
-from .rows import MarkerRow
+from .rows import MarkerRow, told
 from .units import YARD
-
-VERDICTS = ("off", "true")
 
 
 @dataclass(frozen=True)
@@ -83,7 +81,7 @@ def _row(played, post, settings, tolerance, images, to_course):
     remarks = [post.remark]
     if played.green is None or stated is None or stated <= 0:
         remarks.append("the hole has no green" if played.green is None else "states no distance")
-        return _with(row, remark="; ".join(filter(None, remarks)))
+        return replace(row, remark=told(*remarks))
 
     target = getattr(played.green, states_to)
     towards, rest = _next_on_the_way(played.drawn, post.place, target)
@@ -99,19 +97,19 @@ def _row(played, post, settings, tolerance, images, to_course):
         proposed = towards + away * (remains / np.hypot(*away))
     sure = plus_minus(post.feature, played.green.feature, images)
     remarks.append(doubt(sure, settings))
-    row = _with(
+    row = replace(
         row,
         measured=measured,
         error=stated - measured,
         verdict="off" if abs(stated - measured) > tolerance else "true",
         plus_minus=sure,
-        remark="; ".join(filter(None, remarks)),
+        remark=told(*remarks),
     )
     if proposed is None:
         return row
     moved = float(np.hypot(*(proposed - post.place)))
     x, y = to_course(proposed)[0]
-    return _with(
+    return replace(
         row,
         proposed_x=float(x),
         proposed_y=float(y),
@@ -120,15 +118,9 @@ def _row(played, post, settings, tolerance, images, to_course):
     )
 
 
-def _with(row, **changes):
-    from dataclasses import replace
-
-    return replace(row, **changes)
-
-
 def _next_on_the_way(drawn, place, target):
     """The next point on the way from a place to the green, and the length of the way from there on."""
-    ahead = drawn.turns[drawn.turns > drawn.station(place) + 1e-6]
+    ahead = drawn.turns_after(drawn.station(place))
     if not len(ahead):
         return target, 0.0
     turn = float(ahead[0])

@@ -178,6 +178,15 @@ class Measures:
     problems: tuple = ()
 
 
+def told(*remarks):
+    """Remarks as one text for the remark column, empty ones left out.
+
+    >>> told("hidden by a tree", "", "uncertain: ± 1.8 yd")
+    'hidden by a tree; uncertain: ± 1.8 yd'
+    """
+    return "; ".join(filter(None, remarks))
+
+
 _SUFFIX = {"distance": {"yd": "_yd", "m": "_m"}, "area": {"yd": "_sqyd", "m": "_sqm"}}
 
 

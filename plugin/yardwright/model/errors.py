@@ -1,4 +1,4 @@
-"""The one error of the program: what happened, and what to do about it."""
+"""The one error of the program, what happened and what to do about it, and the word for a user's stop."""
 
 
 class YardwrightError(Exception):
@@ -12,3 +12,7 @@ class YardwrightError(Exception):
         super().__init__(f"{what} {remedy}")
         self.what = what
         self.remedy = remedy
+
+
+class Cancelled(Exception):
+    """The user stopped the work."""

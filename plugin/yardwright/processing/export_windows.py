@@ -186,11 +186,9 @@ class _Made:
                 self._fail(f"Hole {number} is not in the course.", "Check HOLES against the course’s holes.")
         self._index = CourseIndex(course)
         tasks = [(number, show) for number in known if not numbers or number in numbers for show in shows]
-        played = None
         for done, (number, show) in enumerate(tasks):
             self._parts = (done, len(tasks))
-            if played is None or played.number != number:
-                played = play_hole(course, number, self._index)
+            played = play_hole(course, number, self._index)
             if played is None:
                 self._fail(
                     f"Hole {number} cannot be shown: neither a line of play nor a tee and a green are drawn.",
@@ -206,9 +204,8 @@ class _Made:
         """Make one window; False when the user has cancelled."""
         from ..guide.rendered import make_picture
         from ..guide.windows import placements, window_feature
-        from ..imagery.window import Cancelled
         from ..measure.course import measure_hole
-        from ..model.errors import YardwrightError
+        from ..model.errors import Cancelled, YardwrightError
 
         try:
             made = make_picture(image, plan, folder, form, self._progress)

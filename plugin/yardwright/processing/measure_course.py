@@ -32,7 +32,8 @@ class MeasureCourse(YardwrightAlgorithm):
         self.add_table_outputs(TABLES)
 
     def work(self, parameters, context, feedback):
-        from ..measure.course import Cancelled, measure_course
+        from ..measure.course import measure_course
+        from ..model.errors import Cancelled
         from ..store.course_file import open_course
         from ..store.reading import read_course
         from ..store.tables import write_tables
