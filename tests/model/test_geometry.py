@@ -8,9 +8,11 @@ from yardwright.model.geometry import (
     bounds_array,
     contained,
     coordinates,
+    discs,
     distances,
     intersections,
     map_points,
+    meeting,
     nearest_to,
     outlines,
 )
@@ -72,7 +74,31 @@ def test_distances_nearest_points_and_cuts(way):
         assert shared.equals(shape.intersection(other))
 
 
-def test_contained(way):
+def test_each_with_its_partner(way):
+    others = [shape.centroid.buffer(1 + place) for place, shape in enumerate(SHAPES)]
+    pairs = list(zip(SHAPES, others))
+    assert distances(SHAPES, others).tolist() == pytest.approx([one.distance(other) for one, other in pairs])
+    for point, (one, other) in zip(nearest_to(SHAPES, others), pairs):
+        assert other.distance(Point(point)) == pytest.approx(one.distance(other), abs=1e-9)
+    for shared, (one, other) in zip(intersections(SHAPES, others), pairs):
+        assert shared.equals(one.intersection(other))
+    assert contained(SHAPES, others).tolist() == [one.within(other) for one, other in pairs]
+    assert meeting(SHAPES, others).tolist() == [one.intersects(other) for one, other in pairs]
+    assert nearest_to([], []).shape == (0, 2)
+
+
+def test_contained_and_meeting(way):
     within = box(-1, -1, 6, 6)
     assert contained(SHAPES, within).tolist() == [shape.within(within) for shape in SHAPES]
     assert contained([], within).tolist() == []
+    beside = box(8.5, -1, 20, 20)
+    assert meeting(SHAPES, beside).tolist() == [shape.intersects(beside) for shape in SHAPES]
+
+
+def test_discs_lie_half_outside_their_circle(way):
+    for disc, centre, radius in zip(discs([(3, 4), (-5, 0)], [2.0, 7.0], 32), [(3, 4), (-5, 0)], [2.0, 7.0]):
+        away = np.hypot(*(coordinates(disc) - centre).T)
+        inwards = radius - disc.exterior.distance(Point(centre))
+        assert len(away) == 33 and np.ptp(away) < 1e-12
+        assert away[0] - radius == pytest.approx(inwards)
+        assert disc.area == pytest.approx(np.pi * radius**2, rel=0.002)

@@ -2,7 +2,7 @@
 
 from ..model.errors import Cancelled
 from .accuracy import doubt, plus_minus
-from .distances import Ground, TeeView, distance_rows
+from .distances import distance_rows, tee_views
 from .fairways import fairway_rows
 from .hole import PLACED, CourseIndex, play_hole
 from .markers import marker_rows
@@ -68,9 +68,8 @@ def measure_hole(course, number, index=None):
 
     players = {tee_set.name: tee_set.players for tee_set in course.tee_sets}
     tables = {name: [] for name in ("lengths", "distances", "fairways", "doglegs", "layups")}
-    ground = Ground(played)
-    for tee in played.tees:
-        view = TeeView(played, tee, settings, ground)
+    for view in tee_views(played, settings):
+        tee = view.tee
         tables["lengths"].append(_length_row(course, played, tee, players.get(tee.tee_set), images))
         tables["distances"].extend(distance_rows(view, images))
         tables["fairways"].extend(fairway_rows(view, images, players.get(tee.tee_set)))

@@ -3,7 +3,7 @@
 import numpy as np
 
 from .accuracy import doubt, plus_minus
-from .line import chord_holding, chord_nearest, chords, many_chords
+from .line import chord_holding, chord_nearest, many_chords
 from .rows import FairwayRow, told
 from .units import YARD
 
@@ -27,18 +27,19 @@ def fairway_rows(view, images, players=None):
     if not view.fairways:
         return []
     line = view.tee.line
-    parts = [view.parts[place] for place in view.fairways]
-    fairway = view.ground.fairway([part.position for part in parts])
+    fairway = view.ground.fairway([view.positions[place] for place in view.fairways])
     figures, places = view.figures, view.fairways
     crossing = bool(np.isfinite(figures.enter[places]).any())
     starts, ends = (figures.enter, figures.leave) if crossing else (figures.near, figures.far)
     first, last = float(np.nanmin(starts[places])), float(np.nanmax(ends[places]))
     off_line = "" if crossing else "the line of play does not cross the fairway"
-    run_out = run_out_through(line, fairway)
-    margin = parts[0].feature
+    margin = view.features[view.fairways[0]]
     margins = plus_minus(margin, margin, images)
 
     doubted = doubt(margins, view.settings)
+
+    stations = landing_stations(line.length, view.settings.fairway_step_yd, players)
+    widths, run_out = cuts_through(fairway, line, stations, view.settings.corridor_yd * YARD)
 
     def row(station=None, left=None, right=None, remark=""):
         return FairwayRow(
@@ -55,23 +56,29 @@ def fairway_rows(view, images, players=None):
             remark=told(remark, off_line, doubted),
         )
 
-    stations = landing_stations(line.length, view.settings.fairway_step_yd, players)
-    widths = widths_at(line, stations, fairway, view.settings.corridor_yd * YARD)
     rows = [row(station, *width) for station, width in zip(stations, widths) if width is not None]
     return rows or [row()]
 
 
-def widths_at(line, stations, fairway, half_width):
-    """``(left, right, remark)`` at each station: metres from the line to the margins of the fairway, square
-    to play.
+def cuts_through(fairway, line, stations, half_width):
+    """Widths of a fairway at some stations, and how far one may run through its first bend.
 
+    Returns ``[(left, right, remark)]``, metres from the line to the margins of the fairway, square to play.
     Left and right are each positive on their own side; where the line does not lie on the fairway one of
     them is negative and the remark says so. None where no fairway lies within ``half_width`` metres.
+    Then the run-out: metres from the tee, straight through the first turn point, to where the fairway ends;
+    None if the hole does not turn or the turn point is not on the fairway.
     """
     feet = [line.at(station) for station in stations]
-    ahead = [line.direction_at(station) for station in stations]
-    cuts = many_chords(fairway, feet, [(y, -x) for x, y in ahead])
-    return [_width([p for p in pieces if p[0] <= half_width and p[1] >= -half_width]) for pieces in cuts]
+    square = [(y, -x) for x, y in map(line.direction_at, stations)]
+    turn = float(line.turns[0]) if len(line.turns) else None
+    if turn is not None:
+        feet.append(line.at(turn))
+        square.append(line.direction_at(0.0))
+    cuts = many_chords(fairway, feet, square) if feet else []
+    through = None if turn is None else chord_holding(cuts.pop())
+    widths = [_width([p for p in pieces if p[0] <= half_width and p[1] >= -half_width]) for pieces in cuts]
+    return widths, None if through is None else turn + through[1]
 
 
 def _width(pieces):
@@ -80,13 +87,3 @@ def _width(pieces):
     if piece is None:
         return None
     return -piece[0], piece[1], "" if held else "the line of play lies off the fairway here"
-
-
-def run_out_through(line, fairway):
-    """Metres from the tee, straight through the first turn point, to where the fairway ends; None if
-    the hole does not turn or the turn point is not on the fairway."""
-    if not len(line.turns):
-        return None
-    turn = float(line.turns[0])
-    piece = chord_holding(chords(fairway, line.at(turn), line.direction_at(0.0)))
-    return None if piece is None else turn + piece[1]

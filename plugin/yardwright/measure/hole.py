@@ -1,5 +1,6 @@
 """One hole laid out in its frame: its green and approach, its tees, and the line of play of each."""
 
+import math
 from dataclasses import dataclass, replace
 
 import numpy as np
@@ -243,19 +244,14 @@ def _with_green_and_tees(played, green_feature, course):
     def along(approach_from, point):
         return green_along(green_feature, approach_from, point, anchor, played.frame)
 
-    def longest_to(end):
-        """Where the longest tee is measured from and its length to ``end``; without tees the line's own."""
-        tees = _tees(grounds, played.drawn, end, settings)
-        if not tees:
-            return played.drawn.points[0], played.drawn.legs_to(0.0, end)
-        tee = max(tees, key=lambda tee: tee.length)
-        return tee.reference, tee.length
+    def tees_to(end):
+        return _tees(grounds, played.drawn, end, settings)
 
-    remarks = []
+    remarks, tees = [], None
     named = _named_approach(played, anchor)
     par = played.hole.par
     if par is None:
-        par = pars_for(longest_to(anchor)[1], "yd", "men")[0]
+        par = pars_for(_longest(tees_to(anchor), played.drawn, anchor)[1], "yd", "men")[0]
         if named is None and played.hole.approach_yd is None:
             remarks.append(f"no par: approach as on a par {par}, judged by its length")
     if named is not None:
@@ -263,25 +259,33 @@ def _with_green_and_tees(played, green_feature, course):
     elif played.hole.approach_yd is not None:
         green = along(*_approach_on_line(played.drawn, anchor, played.hole.approach_yd, remarks))
     elif par == 3:
-        green = along("tee", longest_to(anchor)[0])
+        green = along("tee", _longest(tees_to(anchor), played.drawn, anchor)[0])
     else:
         taken = []
         green = along(*_approach_on_line(played.drawn, anchor, APPROACH_YD, taken))
-        if longest_to(green.middle)[1] < SHORT_HOLE_YD * YARD:
-            taken = []
+        tees = tees_to(green.middle)
+        if _longest(tees, played.drawn, green.middle)[1] < SHORT_HOLE_YD * YARD:
+            taken, tees = [], None
             green = along(*_approach_on_line(played.drawn, anchor, SHORT_APPROACH_YD, taken))
         remarks += taken
 
-    tees = _tees(grounds, played.drawn, green.middle, settings)
     return replace(
         played,
         green=green,
-        tees=tees,
+        tees=tees_to(green.middle) if tees is None else tees,
         green_remarks=played.green_remarks
         + tuple(remarks)
         + _chord_remarks(green, settings.unit)
         + green.remarks,
     )
+
+
+def _longest(tees, drawn, end):
+    """Where the longest tee is measured from and its length; without tees those of the drawn line."""
+    if not tees:
+        return drawn.points[0], drawn.legs_to(0.0, end)
+    tee = max(tees, key=lambda tee: tee.length)
+    return tee.reference, tee.length
 
 
 def _chord_remarks(green, unit):
@@ -370,8 +374,8 @@ def _tees(grounds, drawn, end, settings):
     tees = []
     for name, feature, remarks in grounds:
         reference = _reference(feature, drawn, end, settings.tee_reference)
-        points = np.concatenate([[reference], drawn.turn_points_after(drawn.station(reference)), [end]])
-        if np.hypot(*np.diff(points, axis=0).T).sum() > 1.0:
+        points = [reference, *drawn.turn_points_after(drawn.station(reference)), end]
+        if sum(map(math.dist, points, points[1:])) > 1.0:
             tees.append(TeePlay(name, feature, reference, LineOfPlay(points), remarks))
     return tuple(tees)
 

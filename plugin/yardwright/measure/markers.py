@@ -121,7 +121,6 @@ def _row(played, post, settings, tolerance, images, to_course):
 def _next_on_the_way(drawn, place, target):
     """The next point on the way from a place to the green, and the length of the way from there on."""
     ahead = drawn.turns_after(drawn.station(place))
-    if not len(ahead):
+    if not ahead:
         return target, 0.0
-    turn = float(ahead[0])
-    return drawn.at(turn), drawn.legs_to(turn, target)
+    return drawn.at(ahead[0]), drawn.legs_to(ahead[0], target)

@@ -2,9 +2,11 @@
 
 from dataclasses import dataclass
 from functools import cached_property
+from itertools import repeat
 
 import numpy as np
 import shapely
+from shapely.geometry import Polygon
 from shapely.ops import nearest_points
 from shapely.ops import transform as _transform_one
 from shapely.prepared import prep
@@ -64,6 +66,11 @@ class Outlines:
         """Where the vertices of each geometry begin, for ``numpy.ufunc.reduceat``."""
         return starts_of(self.owner)
 
+    def of(self, wanted):
+        """The vertices of those geometries only that ``wanted`` (n,) of bool marks, their places kept."""
+        kept = wanted[self.owner]
+        return Outlines(self.points[kept], self.owner[kept], self.chain[kept])
+
 
 def starts_of(owner):
     """Where each run of equal numbers begins."""
@@ -116,30 +123,69 @@ def _chains(geometries):
 
 
 def distances(geometries, other):
-    """The distance of each geometry from another, (n,)."""
+    """The distance of each geometry from another, or from its partner in a list of others, (n,)."""
     if _VECTORISED:
-        return shapely.distance(array_of(geometries), other)
-    return np.array([geometry.distance(other) for geometry in geometries])
+        return shapely.distance(array_of(geometries), _partners(other))
+    return np.array([geometry.distance(partner) for geometry, partner in _pairs(geometries, other)])
 
 
 def nearest_to(geometries, other):
-    """The point of each geometry that is nearest to another, (n, 2)."""
+    """The point of each geometry that is nearest to another, or to its partner, (n, 2)."""
     if _VECTORISED:
-        return shapely.get_coordinates(shapely.shortest_line(array_of(geometries), other))[::2]
-    return np.array([nearest_points(geometry, other)[0].coords[0][:2] for geometry in geometries])
+        lines = shapely.shortest_line(array_of(geometries), _partners(other))
+        return shapely.get_coordinates(lines)[::2]
+    pairs = _pairs(geometries, other)
+    found = [nearest_points(geometry, partner)[0].coords[0][:2] for geometry, partner in pairs]
+    return np.array(found).reshape(-1, 2)
 
 
 def intersections(geometries, other):
-    """What each geometry shares with another; a list."""
+    """What each geometry shares with another, or with its partner; a list."""
     if _VECTORISED:
-        return list(shapely.intersection(array_of(geometries), other))
-    return [geometry.intersection(other) for geometry in geometries]
+        return list(shapely.intersection(array_of(geometries), _partners(other)))
+    return [geometry.intersection(partner) for geometry, partner in _pairs(geometries, other)]
 
 
 def contained(geometries, area):
-    """Whether each geometry lies within an area, (n,) of bool."""
+    """Whether each geometry lies within an area, or within its own of a list of areas, (n,) of bool."""
+    return _asked("contains", geometries, area)
+
+
+def meeting(geometries, area):
+    """Whether each geometry has a point in common with an area, or with its own of a list, (n,) of bool."""
+    return _asked("intersects", geometries, area)
+
+
+def _asked(question, geometries, area):
+    """A question to areas that are asked many times, and are prepared for it."""
     if _VECTORISED:
-        shapely.prepare(area)
-        return shapely.contains(area, array_of(geometries))
-    prepared = prep(area)
-    return np.array([prepared.contains(geometry) for geometry in geometries], dtype=bool)
+        areas = _partners(area)
+        shapely.prepare(areas)
+        return getattr(shapely, question)(areas, array_of(geometries))
+    prepared = {}
+    answers = []
+    for geometry, one in _pairs(geometries, area):
+        if id(one) not in prepared:
+            prepared[id(one)] = prep(one)
+        answers.append(getattr(prepared[id(one)], question)(geometry))
+    return np.array(answers, dtype=bool)
+
+
+def discs(centres, radii, corners):
+    """Polygons about (n, 2) centres, their (n,) radii halved into the sagitta of ``corners`` corners: as far
+    outside the circle at a corner as inside it amid a side. A list."""
+    half_step = np.pi / corners
+    turns = 2.0 * half_step * (np.arange(corners + 1) % corners)
+    ring = 2.0 / (1.0 + np.cos(half_step)) * np.column_stack([np.cos(turns), np.sin(turns)])
+    rings = np.asarray(centres)[:, None] + np.asarray(radii)[:, None, None] * ring
+    if _VECTORISED:
+        return list(shapely.polygons(rings))
+    return [Polygon(one) for one in rings]
+
+
+def _partners(other):
+    return array_of(other) if isinstance(other, (list, np.ndarray)) else other
+
+
+def _pairs(geometries, other):
+    return zip(geometries, other if isinstance(other, (list, np.ndarray)) else repeat(other))
