@@ -1,8 +1,11 @@
 """The public names of the course file, word for word: layers, fields, allowed values."""
 
+import dataclasses
+
 import pytest
 from yardwright.model.course import Course, Settings
 from yardwright.model.kinds import BY_NAME, FEATURE_KINDS, KINDS, LISTED, TABLES
+from yardwright.model.numbers import format_distances
 
 LAYERS = {
     "hole": ("LineString", "number name par stroke_index approach_yd description"),
@@ -90,6 +93,14 @@ def test_settings_of_a_course_begin_as_the_design_says():
     assert (settings.unit, settings.tee_reference, settings.marker_point) == ("yd", "front", "middle")
     assert (settings.corridor_yd, settings.uncertain_yd, settings.marker_tolerance_yd) == (60, 1, 1)
     assert settings.layup_yd == (100, 125, 150, 200) and settings.fairway_step_yd == 10
+
+
+def test_a_new_course_is_given_the_settings_that_count_where_none_are_given():
+    for field in BY_NAME["course_info"].fields:
+        if hasattr(Settings, field.name):
+            ours = getattr(Settings(), field.name)
+            assert field.default == (format_distances(ours) if field.name == "layup_yd" else ours), field.name
+    assert all(BY_NAME["course_info"].field(field.name) for field in dataclasses.fields(Settings))
 
 
 def test_a_hole_that_is_not_there():

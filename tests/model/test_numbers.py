@@ -1,10 +1,16 @@
-"""Hole numbers as people write them."""
+"""Hole numbers and lists of distances as people write them."""
 
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from yardwright.model.errors import YardwrightError
-from yardwright.model.numbers import format_holes, hole_number_in, parse_holes
+from yardwright.model.numbers import (
+    format_distances,
+    format_holes,
+    hole_number_in,
+    parse_distances,
+    parse_holes,
+)
 
 
 @pytest.mark.parametrize(
@@ -54,3 +60,16 @@ def test_what_is_written_is_read_again(holes):
 def test_the_number_in_a_reference(text, number):
     """References as OpenStreetMap has them: `7`, `Hole #7`, `H07`."""
     assert hole_number_in(text) == number
+
+
+@pytest.mark.parametrize("text", ["150,x", "-100", "0", "1e3", "100-200", "nan", "12345"])
+def test_a_list_of_distances_takes_positive_numbers_only(text):
+    with pytest.raises(YardwrightError) as error:
+        parse_distances(text)
+    assert error.value.what and error.value.remedy
+
+
+def test_distances_are_put_in_order_once_each():
+    assert parse_distances(" 200; 100,150 ,100,") == (100.0, 150.0, 200.0)
+    assert parse_distances("") == parse_distances(None) == ()
+    assert parse_distances(format_distances((62.5, 150.0))) == (62.5, 150.0)

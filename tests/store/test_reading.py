@@ -219,12 +219,18 @@ def test_settings_that_cannot_be(course):
     row = next(layer.getFeatures())
     layer.startEditing()
     names = layer.fields().names()
-    for name, value in (("unit", "furlong"), ("corridor_yd", -3.0), ("height_m", 120.5)):
+    for name, value in (
+        ("unit", "furlong"),
+        ("corridor_yd", -3.0),
+        ("height_m", 120.5),
+        ("layup_yd", "100,x"),
+    ):
         layer.changeAttributeValue(row.id(), names.index(name), value)
     read_back = read(course)
     assert read_back.settings == Settings(height_m=120.5)
     assert any("unit “furlong”" in problem for problem in read_back.problems)
     assert any("corridor_yd -3.0 was not used" in problem for problem in read_back.problems)
+    assert any("“x” is not a distance. 100,125,150,200 counts." in problem for problem in read_back.problems)
 
 
 def test_a_crs_without_a_number_is_wkt(qgis_app):

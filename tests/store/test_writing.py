@@ -1,5 +1,7 @@
 """Writing into the layers: there and back the same, and all of a change or nothing of it."""
 
+from dataclasses import replace
+
 import pytest
 from shapely.geometry import LineString, MultiPolygon, Point, box
 from yardwright.model.course import Feature, Settings
@@ -177,7 +179,10 @@ def test_a_plate_has_one_hole(course):
 def test_settings_there_and_back(course):
     from yardwright.store.writing import set_course_info, write_settings
 
-    wanted = Settings(unit="m", tee_reference="centre", marker_point="front", height_m=85.5, corridor_yd=40.0)
+    wanted = Settings(unit="m", tee_reference="centre", marker_point="front", height_m=85.5)
+    wanted = replace(
+        wanted, corridor_yd=40.0, marker_tolerance_yd=1.5, fairway_step_yd=5.0, layup_yd=(62.5, 90.0)
+    )
     write_settings(course, wanted, name="Larkmere Old")
     back = reopened(course)
     assert (back.settings, back.name) == (wanted, "Larkmere Old")

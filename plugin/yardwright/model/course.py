@@ -15,6 +15,8 @@ class Settings:
     corridor_yd: how far either side of the line of play a feature still counts.
     uncertain_yd: a figure whose plus-minus exceeds this is remarked on.
     marker_tolerance_yd: a marker further out than this is ``off``.
+    fairway_step_yd: the fairway's width is measured at every so many yards of the landing zones.
+    layup_yd: the distances to the green's middle that a lay-up is to leave.
     """
 
     unit: str = "yd"

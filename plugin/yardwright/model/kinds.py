@@ -227,6 +227,9 @@ TABLES = (
             Field("height_m", REAL, "Mean ellipsoidal height (m)", default=0.0),
             Field("corridor_yd", REAL, "Corridor either side of play (yd)", low=1, default=60.0),
             Field("uncertain_yd", REAL, "Mark figures less sure than (yd)", low=0, default=1.0),
+            Field("marker_tolerance_yd", REAL, "Markers may be out by (yd)", low=0, default=1.0),
+            Field("fairway_step_yd", REAL, "Fairway widths every (yd)", low=1, default=10.0),
+            Field("layup_yd", TEXT, "Lay-ups to leave (yd, with commas)", default="100,125,150,200"),
         ),
     ),
     Kind(

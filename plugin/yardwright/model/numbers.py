@@ -1,10 +1,11 @@
-"""Hole numbers as people write them."""
+"""Hole numbers and lists of distances as people write them."""
 
 import re
 
 from .errors import YardwrightError
 
 _RANGE = re.compile(r"^(\d{1,2})\s*-\s*(\d{1,2})$")
+_DISTANCE = re.compile(r"^\d{1,4}(\.\d{1,3})?$")
 _ADVICE = "Write numbers and ranges with commas between them, such as 1,4,7-9."
 
 
@@ -42,6 +43,33 @@ def format_holes(numbers):
     '4,1'
     """
     return ",".join(str(number) for number in numbers)
+
+
+def parse_distances(text):
+    """Distances from ``100, 125,150``: positive numbers in rising order, without doubles.
+
+    Raises YardwrightError for anything else.
+
+    >>> parse_distances("150, 100,125.5")
+    (100.0, 125.5, 150.0)
+    """
+    distances = []
+    for part in filter(None, (part.strip() for part in re.split(r"[,;]", text or ""))):
+        if not _DISTANCE.match(part) or float(part) == 0.0:
+            raise YardwrightError(
+                f"“{part}” is not a distance.", "Write numbers with commas between them, such as 100,150,200."
+            )
+        distances.append(float(part))
+    return tuple(sorted(set(distances)))
+
+
+def format_distances(distances):
+    """Distances as ``layup_yd`` keeps them.
+
+    >>> format_distances((100.0, 125.5))
+    '100,125.5'
+    """
+    return ",".join(f"{distance:g}" for distance in distances)
 
 
 _REF = re.compile(r"(?<!\d)0*([1-9]\d?)(?!\d)")

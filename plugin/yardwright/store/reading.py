@@ -19,7 +19,7 @@ from ..model.course import Course, Feature, Hole, ImageDate, Settings, TeeSet
 from ..model.errors import YardwrightError
 from ..model.geometry import coordinates
 from ..model.kinds import BOOLEAN, BY_NAME, DATE, FEATURE_KINDS, INTEGER, REAL
-from ..model.numbers import parse_holes
+from ..model.numbers import parse_distances, parse_holes
 
 _OWN_PLACE = ("holes", "label", "seen_in", "view")  # Feature has attributes of its own for these
 _SHAPELY_2 = hasattr(shapely, "from_wkb")
@@ -314,6 +314,12 @@ def _settings(info, problems):
         if field.low is not None and value < field.low:
             problems.append(f"Table course_info: {field.name} {value} was not used; {field.default} counts.")
             continue
+        if field.name == "layup_yd":
+            try:
+                value = parse_distances(value)
+            except YardwrightError as error:
+                problems.append(f"Table course_info, layup_yd: {error.what} {field.default} counts.")
+                continue
         given[field.name] = value
     return Settings(**given)
 

@@ -14,7 +14,7 @@ from qgis.PyQt.QtCore import QDate, Qt
 from ..model.errors import YardwrightError
 from ..model.geometry import coordinates
 from ..model.kinds import BOOLEAN, BY_NAME, DATE, INTEGER, REAL
-from ..model.numbers import format_holes
+from ..model.numbers import format_distances, format_holes
 from .reading import plain_value
 
 _TRY_AGAIN = "Close the course in other programs, or save or discard edits to it, and try again."
@@ -99,6 +99,7 @@ def write_settings(course_layers, settings, name=None):
     """Write a model Settings, and the course's name when given, into the course's row."""
     kind = BY_NAME["course_info"]
     values = {f.name: getattr(settings, f.name) for f in kind.fields if hasattr(settings, f.name)}
+    values["layup_yd"] = format_distances(settings.layup_yd)
     if name is not None:
         values["name"] = name
     set_course_info(course_layers, values)
