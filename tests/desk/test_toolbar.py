@@ -193,3 +193,89 @@ def test_an_error_nobody_foresaw_is_told_and_logged(iface, qgis_app):
     (message,) = iface.bar.messages
     assert "absent" in message and "log of QGIS" in message
     assert "KeyError" in logged[0]
+
+
+class Asked:
+    """Stands for the dialogs of algorithms: what they were opened with."""
+
+    def __init__(self, tools, monkeypatch):
+        self.calls = []
+        monkeypatch.setattr(tools, "run_algorithm", lambda *given: self.calls.append(given))
+
+
+def image_layer(folder):
+    import numpy as np
+    from osgeo import gdal, osr
+    from qgis.core import QgsRasterLayer
+
+    path = str(folder / "image.tif")
+    data = gdal.GetDriverByName("GTiff").Create(path, 4, 4, 1)
+    data.SetGeoTransform((145.0, 0.1, 0, -37.0, 0, -0.1))
+    degrees = osr.SpatialReference()
+    degrees.SetWellKnownGeogCS("WGS84")
+    data.SetProjection(degrees.ExportToWkt())
+    data.GetRasterBand(1).WriteArray(np.ones((4, 4), dtype=np.uint8))
+    del data
+    return QgsRasterLayer(path, "From the air")
+
+
+def test_a_new_course_begins_beside_the_project_in_the_zone_of_the_map(project, iface, tmp_path):
+    from qgis.core import QgsCoordinateReferenceSystem
+    from yardwright.desk.courses import suggested_start
+
+    empty = suggested_start(project, iface.canvas)
+    assert set(empty) == {"COURSE"} and Path(empty["COURSE"]).parent.is_dir()
+    project.setFileName(str(tmp_path / "guide.qgz"))
+    (tmp_path / "course.gpkg").write_text("")
+    layer = image_layer(tmp_path)
+    iface.canvas.setLayers([layer])
+    iface.canvas.setDestinationCrs(QgsCoordinateReferenceSystem("EPSG:3857"))
+    iface.canvas.setExtent(iface.canvas.mapSettings().layerExtentToOutputExtent(layer, layer.extent()))
+    found = suggested_start(project, iface.canvas)
+    assert found["COURSE"] == str(tmp_path / "course2.gpkg")
+    # 145.2 degrees east is in the zone from 144 to 150, the 55th; south of the equator EPSG numbers it 327..
+    assert found["CRS"].authid() == "EPSG:32755"
+
+
+def test_what_is_brought_in_is_never_the_course_itself(tools, project, course_file, monkeypatch):
+    from qgis.core import QgsVectorLayer
+    from qgis.PyQt.QtWidgets import QFileDialog
+
+    tools.add_course(str(course_file))
+    asked = Asked(tools, monkeypatch)
+    monkeypatch.setattr(QFileDialog, "getOpenFileName", lambda *given: ("", ""))
+    tools.actions["import_features"].trigger()
+    assert asked.calls == []
+    monkeypatch.setattr(QFileDialog, "getOpenFileName", lambda *given: ("/maps/town.osm", ""))
+    tools.actions["import_features"].trigger()
+    assert [call[:2] for call in asked.calls] == [("importfeatures", {"SOURCE": "/maps/town.osm"})]
+    survey = QgsVectorLayer("Point?crs=EPSG:32630", "Survey", "memory")
+    project.addMapLayer(survey)
+    tools.actions["import_features"].trigger()
+    assert asked.calls[-1][:2] == ("importfeatures", {"SOURCE": survey})
+
+
+def test_what_came_in_is_told_and_shown(tools, iface, course_file):
+    from qgis.core import QgsRectangle
+
+    tools.add_course(str(course_file))
+    iface.canvas.setExtent(QgsRectangle(0, 0, 10, 10))
+    tools._brought_in({"COUNTS": {"bunker": 2, "green": 1}})
+    assert iface.bar.messages == ["Brought in: Bunker 2, Green 1. The log says more."]
+    assert iface.canvas.extent().contains(tools._extent())
+    closer = QgsRectangle.fromCenterAndSize(tools._extent().center(), 100, 100)
+    iface.canvas.setExtent(closer)
+    before = iface.canvas.extent()
+    tools._brought_in({"COUNTS": {}})
+    assert iface.canvas.extent() == before
+    assert iface.bar.messages[1].startswith("Nothing new was brought in.")
+
+
+def test_windows_are_cut_out_of_the_image_on_top(tools, iface, project, course_file, monkeypatch, tmp_path):
+    tools.add_course(str(course_file))
+    asked = Asked(tools, monkeypatch)
+    tools.actions["export_windows"].trigger()
+    layer = image_layer(tmp_path)
+    project.addMapLayer(layer)
+    tools.actions["export_windows"].trigger()
+    assert [call[1] for call in asked.calls] == [{}, {"IMAGE": layer}]

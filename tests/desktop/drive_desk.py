@@ -13,14 +13,16 @@ def tool(bar, name):
     return next(bar.widgetForAction(a) for a in bar.actions() if a.objectName() == f"yardwright_{name}")
 
 
+def layer_of(kind):
+    """The course's layer of a kind."""
+    layers = QgsProject.instance().mapLayers().values()
+    return next(one for one in layers if one.customProperty("yardwright/kind") == kind)
+
+
 def line_on_screen(number):
     """The first and last point of a hole's drawn line in the pixels of the map."""
     canvas = iface.mapCanvas()
-    layer = next(
-        one
-        for one in QgsProject.instance().mapLayers().values()
-        if one.customProperty("yardwright/kind") == "hole"
-    )
+    layer = layer_of("hole")
     line = QgsGeometry(next(f for f in layer.getFeatures() if f["number"] == number).geometry())
     crs = canvas.mapSettings().destinationCrs()
     line.transform(QgsCoordinateTransform(layer.crs(), crs, QgsProject.instance()))
@@ -96,6 +98,21 @@ def drive(desk):
     dialog = tools._windows[-1]
     desk.shot("algorithm", dialog)
     desk.result["prefilled"] = dialog.createProcessingParameters().get("COURSE")
+    dialog.close()
+    yield 200
+
+    desk.click(tool(bar, "import_features"))
+    yield 800
+    desk.type(os.environ["YARDWRIGHT_SOURCE"])
+    desk.key("Return")
+    yield 1200
+    dialog = tools._windows[-1]
+    desk.click(dialog.runButton())
+    yield 1500
+    desk.shot("brought_in", dialog)
+    desk.result["log_is_shown"] = dialog.runButton().isVisible() is False
+    desk.result["bunkers"] = layer_of("bunker").featureCount()
+    desk.result["told"] = [item.text() for item in iface.messageBar().items() if item.title() == "Yardwright"]
     dialog.close()
     yield 200
 

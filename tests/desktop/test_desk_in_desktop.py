@@ -9,6 +9,12 @@ from desktop import ROOT, result_of, run_desktop
 pytestmark = pytest.mark.desktop
 
 
+BUNKER = """{"type": "FeatureCollection", "features": [{"type": "Feature", "properties": {"golf": "bunker"},
+"geometry": {"type": "Polygon", "coordinates": [[[-2.9997, 55.9465], [-2.9995, 55.9465], [-2.9996, 55.9467],
+[-2.9997, 55.9465]]]}}]}"""
+"""A bunker in OpenStreetMap's tags, beside the first hole."""
+
+
 @pytest.fixture
 def course_file(qgis_app, tmp_path):
     """The small course that the tests of the desk use (tests/desk/conftest.py), in a file of its own."""
@@ -31,7 +37,10 @@ def test_a_hole_chosen_turned_and_measured(course_file, tmp_path):
     folder = tmp_path / "desktop"
     folder.mkdir()
     drive = ROOT / "tests" / "desktop" / "drive_desk.py"
-    found = result_of(run_desktop(drive, folder, environment={"YARDWRIGHT_COURSE": str(course_file)}))
+    survey = tmp_path / "bunkers.geojson"
+    survey.write_text(BUNKER, "utf-8")
+    given = {"YARDWRIGHT_COURSE": str(course_file), "YARDWRIGHT_SOURCE": str(survey)}
+    found = result_of(run_desktop(drive, folder, environment=given))
 
     enabled, why = found["off"]["yardwright_measure"]
     assert not enabled and "no course in this project" in why
@@ -57,3 +66,5 @@ def test_a_hole_chosen_turned_and_measured(course_file, tmp_path):
     assert found["left"] == 0
     assert found["messages"] == []
     assert found["prefilled"] == str(course_file)
+    assert found["bunkers"] == 2 and found["log_is_shown"]
+    assert found["told"] == ["Brought in: Bunker 1. The log says more."]

@@ -156,6 +156,13 @@ def test_a_layer_whose_fields_are_tags(algorithm, course):
     assert run(algorithm, COURSE=course, SOURCE=layer)["COUNTS"] == {"plate": 1}
 
 
+@pytest.mark.parametrize("layer", ["", "|layername=green"])
+def test_a_course_is_not_brought_into_itself(algorithm, course, layer):
+    with pytest.raises(QgsProcessingException) as error:
+        run(algorithm, COURSE=course, SOURCE=course + layer, KIND="green")
+    assert "this very course. Choose another" in str(error.value)
+
+
 def test_a_survey_with_and_without_its_crs(algorithm, course, tmp_path):
     source = file_of(tmp_path, "x,y,label\n9,10,Oak\n", "survey.csv")
     results = run(algorithm, COURSE=course, SOURCE=source, KIND="tree", SOURCE_CRS="EPSG:4326")

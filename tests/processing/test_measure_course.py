@@ -180,6 +180,17 @@ def test_tolerance_decides(provider, laid, tmp_path):
     assert {row["verdict"] for row in rows_of(results["MARKERS"])} == {"true"}
 
 
+def test_without_a_tolerance_the_course_decides(provider, laid, tmp_path):
+    from yardwright.store.course_file import open_course
+    from yardwright.store.writing import set_course_info
+
+    with open_course(laid.path) as layers:
+        set_course_info(layers, {"marker_tolerance_yd": 4.5})
+    results, ok, log = run("checkmarkers", {"COURSE": laid.path, "OUTPUT": str(tmp_path / "out")})
+    assert ok, log
+    assert {row["verdict"] for row in rows_of(results["MARKERS"])} == {"true"}
+
+
 def test_forms_asked_for(provider, laid, tmp_path):
     parameters = {"COURSE": laid.path, "FORMS": ["xlsx", "gpkg"], "OUTPUT": str(tmp_path / "out")}
     results, ok, log = run("checkmarkers", parameters)

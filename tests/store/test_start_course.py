@@ -95,3 +95,10 @@ def test_bad_rows_by_choice(run, tmp_path):
     results, log = run(COURSE=path, NAME="L", CRS="EPSG:32630", SCORECARD=str(card), TAKE_GOOD_ROWS=True)
     assert results == {"COURSE": path} and "line 3: par 12" in log
     assert [hole.number for hole in opened(path).holes] == [1]
+
+
+def test_refuses_a_file_that_qgis_would_throw_away(run):
+    from qgis.core import QgsProcessing
+
+    results, _ = run(COURSE=QgsProcessing.TEMPORARY_OUTPUT, NAME="Larkmere", CRS="EPSG:32630")
+    assert results == {"refused": "No course file is named. Say in which file the course is to be kept."}

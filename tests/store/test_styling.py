@@ -130,6 +130,23 @@ def label_text(layer, **values):
     return text
 
 
+def test_some_font_of_the_labels_is_on_every_computer(plain, tmp_path):
+    """Read again by itself, no label says that its font is missing: QGIS would tell it for every layer."""
+    from qgis.core import QgsReadWriteContext, QgsTextFormat
+    from qgis.PyQt.QtXml import QDomDocument
+
+    for layer in plain.values():
+        for provider in filter(None, [layer.labeling()]):
+            for name in provider.subProviders():
+                written = provider.settings(name).format().writeXml(QDomDocument(), QgsReadWriteContext())
+                context = QgsReadWriteContext()
+                QgsTextFormat().readXml(written, context)
+                assert [message.message() for message in context.takeMessages()] == []
+                families = provider.settings(name).format().families()
+                # Windows, macOS and Linux have these; common practice, no source.
+                assert {"Segoe UI", "Helvetica", "DejaVu Sans"} <= set(families)
+
+
 def test_label_texts(plain):
     assert label_text(plain["hole"], number=7, par=4) == "7 · par 4"
     assert label_text(plain["hole"], number=7) == "7"

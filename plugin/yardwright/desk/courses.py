@@ -1,7 +1,16 @@
 """Which courses a project holds and which holes they have, as QGIS knows it: nothing heavy is imported."""
 
-from qgis.core import NULL
+import os
 
+from qgis.core import (
+    NULL,
+    QgsCoordinateReferenceSystem,
+    QgsCoordinateTransform,
+    QgsCsException,
+)
+from qgis.PyQt.QtCore import QStandardPaths
+
+from ..model.errors import YardwrightError
 from ..store.layer_group import KIND_MARK, course_groups
 
 
@@ -37,6 +46,34 @@ def holes_of(group):
         if isinstance(number, int) and number > 0:
             holes.setdefault(number, (number, str(name or ""), par))
     return [holes[number] for number in sorted(holes)]
+
+
+def other_layers(project, groups, of_type):
+    """The layers of a type (QgsVectorLayer, QgsRasterLayer) that belong to none of the courses, top first."""
+    layers = [node.layer() for node in project.layerTreeRoot().findLayers()]
+    return [one for one in layers if isinstance(one, of_type) and place_of(groups, one) is None]
+
+
+def suggested_start(project, canvas):
+    """What a new course may begin with, ``{parameter: value}``: a file beside the project that is not there
+    yet and, where the map shows something, the UTM zone of its middle."""
+    from ..store.course_file import default_crs
+
+    documents = QStandardPaths.writableLocation(QStandardPaths.StandardLocation.DocumentsLocation)
+    folders = (project.absolutePath(), documents, os.path.expanduser("~"))
+    folder = next((one for one in folders if one and os.path.isdir(one)), "")
+    names = (f"course{number}.gpkg" for number in ("", *range(2, 1000)))
+    paths = (os.path.join(folder, name) for name in names)
+    found = {"COURSE": next(path for path in paths if not os.path.exists(path))}
+    if canvas.layers():
+        degrees = QgsCoordinateReferenceSystem("EPSG:4326")
+        to_degrees = QgsCoordinateTransform(canvas.mapSettings().destinationCrs(), degrees, project)
+        try:
+            middle = to_degrees.transform(canvas.center())
+            found["CRS"] = QgsCoordinateReferenceSystem(default_crs(middle.x(), middle.y()))
+        except (QgsCsException, YardwrightError):
+            pass  # The map shows no place on Earth: the user names the system.
+    return found
 
 
 def _plain(value):

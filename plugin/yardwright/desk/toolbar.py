@@ -3,12 +3,13 @@
 QGIS imports this at its start: what is heavy is imported in the handlers.
 """
 
-from qgis.core import QgsApplication, QgsProject
+from qgis.core import Qgis, QgsApplication, QgsProject, QgsRasterLayer, QgsVectorLayer
 from qgis.PyQt.QtCore import QObject, QTimer
 from qgis.PyQt.QtWidgets import QAction, QComboBox, QFileDialog, QMenu, QToolBar
 
+from ..model.kinds import BY_NAME
 from ..resources import icon
-from .words import told_in, tr
+from .words import tell, told_in, tr
 
 _VIEWS = ("north", "play", "approach")
 
@@ -63,7 +64,10 @@ class CourseTools(QObject):
         self.menu.setToolTipsVisible(True)
 
         self._add(
-            "new_course", tr("&New course…"), tr("Start a course: a new, empty course file"), self.new_course
+            "new_course",
+            tr("&Start a course…"),
+            tr("Make a new, empty course file and open it"),
+            self.new_course,
         )
         self._add(
             "open_course", tr("&Open course…"), tr("Open a course file in this project"), self.open_course
@@ -95,7 +99,7 @@ class CourseTools(QObject):
             "import_features",
             tr("&Bring features in…"),
             tr("Bring features in from OpenStreetMap or another file or layer"),
-            lambda: self.run_algorithm("importfeatures"),
+            self.bring_in,
         )
         self._add(
             "measure", tr("&Measure…"), tr("See the figures of a hole beside its drawing"), self.measure
@@ -110,7 +114,7 @@ class CourseTools(QObject):
             "export_windows",
             tr("&Export windows…"),
             tr("Cut the turned pictures of holes and greens out of an image"),
-            lambda: self.run_algorithm("exportwindows"),
+            self.export_windows,
         )
         self.iface.addToolBar(self.bar)
         self.iface.pluginMenu().addMenu(self.menu)
@@ -327,10 +331,54 @@ class CourseTools(QObject):
     def new_course(self):
         """Ask for a new course and open it."""
 
+        from .courses import suggested_start
+
         def made(results):
             self.add_course(str(results["COURSE"]))
 
-        self.run_algorithm("startcourse", made)
+        self.run_algorithm("startcourse", suggested_start(self.project, self.iface.mapCanvas()), made)
+
+    def bring_in(self):
+        """Ask for features to bring into the course in hand.
+
+        Proposed is a layer that is not a course's; without one a file is asked for first.
+        """
+        from .courses import other_layers
+
+        layers = other_layers(self.project, self._groups, QgsVectorLayer)
+        source = layers[0] if layers else self._ask_for_source()
+        if source:
+            self.run_algorithm("importfeatures", {"SOURCE": source}, self._brought_in)
+
+    def _brought_in(self, results):
+        """Say what came in, and show it where the map shows none of the course yet."""
+        self._reload()
+        extent = self._extent()
+        if extent is not None and not extent.intersects(self.iface.mapCanvas().extent()):
+            self._look_at(extent)
+        counts = ", ".join(f"{BY_NAME[kind].title} {count}" for kind, count in results["COUNTS"].items())
+        text = tr("Brought in: {}.").format(counts) if counts else tr("Nothing new was brought in.")
+        tell(self.iface.messageBar(), text, tr("The log says more."), Qgis.MessageLevel.Success)
+
+    def _ask_for_source(self):
+        kinds = (
+            (tr("All files"), "*"),
+            (tr("OpenStreetMap"), "*.osm *.pbf *.geojson *.json"),
+            (tr("Drawings and maps"), "*.gpkg *.shp *.kml *.kmz *.gpx *.dxf *.gml"),
+            (tr("Points of a survey"), "*.csv *.txt"),
+        )
+        filters = ";;".join(f"{title} ({pattern})" for title, pattern in kinds)
+        window = self.iface.mainWindow()
+        return QFileDialog.getOpenFileName(window, tr("Bring features in from a file"), "", filters)[0]
+
+    def export_windows(self):
+        """Ask for the windows of the course in hand; proposed is the topmost image on the map."""
+        from .courses import other_layers
+
+        shown = self.iface.mapCanvas().layers()
+        images = [layer for layer in shown if isinstance(layer, QgsRasterLayer)]
+        images = images or other_layers(self.project, {}, QgsRasterLayer)
+        self.run_algorithm("exportwindows", {"IMAGE": images[0]} if images else {})
 
     def open_course(self):
         """Ask for a course file and open it."""
@@ -353,9 +401,12 @@ class CourseTools(QObject):
         self.refresh()
         extent = self._extent()
         if extent is not None:
-            canvas = self.iface.mapCanvas()
-            canvas.setExtent(extent)
-            canvas.refresh()
+            self._look_at(extent)
+
+    def _look_at(self, extent):
+        canvas = self.iface.mapCanvas()
+        canvas.setExtent(extent)
+        canvas.refresh()
 
     def _extent(self):
         """The extent of the course's lines of play on the map, None while there are none."""
@@ -372,8 +423,12 @@ class CourseTools(QObject):
         extent.scale(1.1)
         return extent
 
-    def run_algorithm(self, name, done=None):
-        """Open the dialog of an algorithm for the course in hand; ``done(results)`` once it has succeeded."""
+    def run_algorithm(self, name, proposed=None, done=None):
+        """Open the dialog of an algorithm for the course in hand.
+
+        proposed: values of parameters to begin with. ``done(results)`` is called once it has succeeded,
+        without one the course's layers are read again.
+        """
         from ..model.errors import YardwrightError
 
         try:
@@ -383,7 +438,7 @@ class CourseTools(QObject):
                 tr("QGIS’s Processing is not there, and this needs it."),
                 tr("Turn the plugin “Processing” on in the list of plugins."),
             ) from error
-        given = {} if self.place is None or name == "startcourse" else {"COURSE": self.place}
+        given = {**({"COURSE": self.place} if self.place else {}), **(proposed or {})}
         window = processing.createAlgorithmDialog(f"yardwright:{name}", given)
         if window is None:
             raise YardwrightError(
@@ -392,6 +447,7 @@ class CourseTools(QObject):
             )
 
         def finished(successful, results):
+            window.showLog()  # QGIS leaves it in the background where an algorithm runs in the main thread
             with told_in(self.iface.messageBar()):
                 if successful and done is not None:
                     done(results)

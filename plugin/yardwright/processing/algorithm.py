@@ -10,6 +10,7 @@ from qgis.core import (
     QgsProcessingParameterEnum,
     QgsProcessingParameterFile,
     QgsProcessingParameterFolderDestination,
+    QgsProcessingParameterNumber,
     QgsProcessingParameterString,
 )
 from qgis.PyQt.QtCore import QCoreApplication
@@ -88,6 +89,8 @@ class YardwrightAlgorithm(QgsProcessingAlgorithm):
     def ask(self, parameter, help_text, advanced=False):
         """Add ``parameter`` with its help; ``advanced`` ones are folded away in the dialog."""
         parameter.setHelp(self.tr(help_text))
+        if isinstance(parameter, QgsProcessingParameterNumber):
+            parameter.setMetadata({"widget_wrapper": {"decimals": 2}})
         if advanced:
             flags = parameter.flags() | QgsProcessingParameterDefinition.Flag.FlagAdvanced
             parameter.setFlags(flags)

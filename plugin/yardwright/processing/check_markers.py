@@ -32,10 +32,10 @@ class CheckMarkers(YardwrightAlgorithm):
                 "TOLERANCE",
                 self.tr("Tolerance (yards)"),
                 QgsProcessingParameterNumber.Type.Double,
-                defaultValue=1.0,
                 minValue=0.0,
+                optional=True,
             ),
-            "A marker further out than this many yards is off.",
+            "A marker further out than this many yards is off. Empty: the course’s own setting.",
         )
         self.ask_folder()
         self.ask_forms()
@@ -48,7 +48,9 @@ class CheckMarkers(YardwrightAlgorithm):
         from ..store.reading import read_course
         from ..store.tables import write_tables
 
-        tolerance = self.parameterAsDouble(parameters, "TOLERANCE", context)
+        tolerance = None
+        if parameters.get("TOLERANCE") is not None:
+            tolerance = self.parameterAsDouble(parameters, "TOLERANCE", context)
         forms = self.forms(parameters, context)
         with closing(open_course(self.course(parameters, context))) as layers:
             course = read_course(layers)

@@ -35,7 +35,7 @@ class ImportFeatures(YardwrightAlgorithm):
     """Reads a source, checks what is in it and writes it into a course, all or nothing."""
 
     ID = "importfeatures"
-    TITLE = "Import features"
+    TITLE = "Bring features in"
     ICON = "import_features"
     SUMMARY = (
         "Brings greens, tees, bunkers, lines of play and other features into a course: from OpenStreetMap "
@@ -94,6 +94,7 @@ class ImportFeatures(YardwrightAlgorithm):
 
         source = self._source(parameters, context)
         with closing(open_course(self.course(parameters, context))) as layers:
+            self._refuse_own_layer(source, self.course(parameters, context))
             extent = self._extent(parameters, context, layers.crs)
             found = self._read(source, parameters, context, feedback, layers.crs, extent)
             if feedback.isCanceled():
@@ -124,6 +125,13 @@ class ImportFeatures(YardwrightAlgorithm):
         # A layer of the project by id, name or source; never loaded here, so that a file is read by us.
         layer = QgsProcessingUtils.mapLayerFromString(text, context, False)
         return text if layer is None else self._vector(layer)
+
+    def _refuse_own_layer(self, source, course):
+        text = source.source() if isinstance(source, QgsMapLayer) else source
+        if os.path.realpath(text.split("|")[0]) == os.path.realpath(course):
+            raise YardwrightError(
+                "The source is a layer of this very course.", "Choose another layer or a file as SOURCE."
+            )
 
     def _vector(self, layer):
         from qgis.core import QgsVectorLayer

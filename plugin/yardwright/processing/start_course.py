@@ -1,6 +1,7 @@
 """``yardwright:startcourse``: a new course file."""
 
 from qgis.core import (
+    QgsProcessing,
     QgsProcessingParameterBoolean,
     QgsProcessingParameterCrs,
     QgsProcessingParameterEnum,
@@ -70,6 +71,13 @@ class StartCourse(YardwrightAlgorithm):
             "yd or m; it can be changed later.",
             advanced=True,
         )
+
+    def checkParameterValues(self, parameters, context):
+        if parameters.get("COURSE") == QgsProcessing.TEMPORARY_OUTPUT:
+            # QGIS would throw such a file away when it is closed, and a day's drawing with it.
+            what = self.tr("No course file is named.")
+            return False, f"{what} {self.tr('Say in which file the course is to be kept.')}"
+        return super().checkParameterValues(parameters, context)
 
     def work(self, parameters, context, feedback):
         from ..store.course_file import create_course

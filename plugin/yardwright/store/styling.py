@@ -168,14 +168,18 @@ def _display(kind):
 
 # Labels
 
+_FAMILIES = ["Open Sans", "Noto Sans", "DejaVu Sans", "Segoe UI", "Helvetica", "Arial", "Sans Serif"]
+"""The first of these that a computer has is used: QGIS warns of every layer whose one font is not there."""
+
 
 def _text(size, colour=WHITE, bold=False):
     """White figures with a dark rim: legible on grass, sand, water and shade."""
     text = QgsTextFormat()
     font = text.font()
-    font.setFamily("Open Sans")
+    font.setFamily(_FAMILIES[0])
     font.setBold(bold)
     text.setFont(font)
+    text.setFamilies(_FAMILIES)
     text.setSize(size)
     text.setSizeUnit(QgsUnitTypes.RenderUnit.RenderPoints)
     text.setColor(QColor(colour))
