@@ -278,4 +278,5 @@ def test_windows_are_cut_out_of_the_image_on_top(tools, iface, project, course_f
     layer = image_layer(tmp_path)
     project.addMapLayer(layer)
     tools.actions["export_windows"].trigger()
-    assert [call[1] for call in asked.calls] == [{}, {"IMAGE": layer}]
+    windows = str(course_file.parent / "windows")
+    assert [call[1] for call in asked.calls] == [{"OUTPUT": windows}, {"IMAGE": layer, "OUTPUT": windows}]

@@ -121,6 +121,25 @@ def test_a_removed_layer_is_missed_and_comes_back(project, course_file):
     assert order == [kind.name for kind in (*kinds, *TABLES)]
 
 
+def test_a_project_moved_with_its_course_knows_the_new_place(project, course_file, tmp_path):
+    """Saved with paths beside the project, as QGIS does of itself."""
+    import shutil
+
+    from yardwright.store.layer_group import course_groups, course_layers_of
+
+    (tmp_path / "old").mkdir()
+    moved = shutil.copy(course_file, tmp_path / "old" / "course.gpkg")
+    add(project, moved)
+    project.write(str(tmp_path / "old" / "guide.qgs"))
+    project.clear()
+    (tmp_path / "old").rename(tmp_path / "new")
+    assert project.read(str(tmp_path / "new" / "guide.qgs"))
+    ((place, group),) = course_groups(project).items()
+    assert place == str(tmp_path / "new" / "course.gpkg")
+    assert course_layers_of(group).place == place
+    assert add(project, place) is group
+
+
 def test_a_saved_project_knows_its_courses_again(project, course_file, tmp_path):
     from qgis.core import QgsProject
     from yardwright.store.layer_group import course_groups, course_layers_of

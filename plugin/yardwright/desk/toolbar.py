@@ -3,6 +3,8 @@
 QGIS imports this at its start: what is heavy is imported in the handlers.
 """
 
+import os
+
 from qgis.core import Qgis, QgsApplication, QgsProject, QgsRasterLayer, QgsVectorLayer
 from qgis.PyQt.QtCore import QObject, QTimer
 from qgis.PyQt.QtWidgets import QAction, QComboBox, QFileDialog, QMenu, QToolBar
@@ -108,7 +110,7 @@ class CourseTools(QObject):
             "check_markers",
             tr("&Check markers…"),
             tr("Find the distance markers that do not stand where they say"),
-            lambda: self.run_algorithm("checkmarkers"),
+            lambda: self.run_algorithm("checkmarkers", self._folder("tables")),
         )
         self._add(
             "export_windows",
@@ -378,7 +380,13 @@ class CourseTools(QObject):
         shown = self.iface.mapCanvas().layers()
         images = [layer for layer in shown if isinstance(layer, QgsRasterLayer)]
         images = images or other_layers(self.project, {}, QgsRasterLayer)
-        self.run_algorithm("exportwindows", {"IMAGE": images[0]} if images else {})
+        image = {"IMAGE": images[0]} if images else {}
+        self.run_algorithm("exportwindows", {**image, **self._folder("windows")})
+
+    def _folder(self, name):
+        """Results are proposed to go beside the course; {} where it lies in no folder."""
+        folder = os.path.dirname(self.place)
+        return {"OUTPUT": os.path.join(folder, name)} if os.path.isdir(folder) else {}
 
     def open_course(self):
         """Ask for a course file and open it."""
@@ -391,11 +399,11 @@ class CourseTools(QObject):
     def add_course(self, place):
         """Open a course in the project and take it in hand. Raises YardwrightError."""
         from ..store.course_file import open_course
-        from ..store.layer_group import add_course_group
+        from ..store.layer_group import add_course_group, place_of_group
 
         layers = open_course(place)
         try:
-            self.place = str(add_course_group(self.project, layers).customProperty("yardwright/course"))
+            self.place = place_of_group(add_course_group(self.project, layers))
         finally:
             layers.close()
         self.refresh()

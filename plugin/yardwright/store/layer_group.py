@@ -2,14 +2,14 @@
 
 import os
 
-from qgis.core import QgsLayerTreeGroup
+from qgis.core import QgsLayerTreeGroup, QgsProviderRegistry
 
 from ..model.errors import YardwrightError
 from ..model.kinds import KINDS, TABLES
 from .course_file import CourseLayers
 
 COURSE_MARK = "yardwright/course"
-"""Custom property of a group: the place of its course."""
+"""Custom property of a group: the place of its course when it was opened; see ``place_of_group``."""
 KIND_MARK = "yardwright/kind"
 """Custom property of a layer: the name of its kind."""
 
@@ -45,10 +45,23 @@ def course_groups(project):
     """``{place: QgsLayerTreeGroup}`` of the courses in ``project``."""
     groups = {}
     for group in project.layerTreeRoot().findGroups(True):
-        place = group.customProperty(COURSE_MARK)
-        if place:
-            groups.setdefault(str(place), group)
+        if group.customProperty(COURSE_MARK):
+            groups.setdefault(place_of_group(group), group)
     return groups
+
+
+def place_of_group(group):
+    """The place of the course that a marked group holds.
+
+    Where its layers lie counts, for these move with a project that is moved; the mark names the place of a
+    group that has no layer left.
+    """
+    layer = next(iter(_layers_by_kind(group).values()), None)
+    if layer is not None:
+        path = QgsProviderRegistry.instance().decodeUri(layer.providerType(), layer.source()).get("path")
+        if path:
+            return str(path)
+    return str(group.customProperty(COURSE_MARK))
 
 
 def course_layers_of(group):
@@ -56,17 +69,16 @@ def course_layers_of(group):
 
     Raises YardwrightError when layers are missing or cannot be read.
     """
-    place = group.customProperty(COURSE_MARK)
     present = _layers_by_kind(group)
     missing = [
         kind.name for kind in KINDS + TABLES if kind.name not in present or not present[kind.name].isValid()
     ]
-    if not place or missing:
+    if missing:
         raise YardwrightError(
             f"The course “{group.name()}” lacks these layers: {', '.join(missing) or 'all'}.",
             "Open the course again, or check that its file is still where it was.",
         )
-    return CourseLayers(str(place), present["hole"].crs(), present)
+    return CourseLayers(place_of_group(group), present["hole"].crs(), present)
 
 
 def _find(project, place):
