@@ -120,6 +120,17 @@ def test_after_the_bend_it_is_straight():
     assert row.measured == near(math.hypot(100, 10))
 
 
+def test_a_place_proposed_beyond_a_bend_says_what_it_measures_there():
+    # From (12, 230) away from the green at (100, 240), 150 yd in all: about (-49, 223), before the bend.
+    row = row_of(dogleg_hole(marker(7, 12, 230), first=240, second=100), "7")
+    away = math.hypot(88, 10)
+    x, y = 100 - 88 * 150 / away, 240 - 10 * 150 / away
+    assert (row.proposed_x / YARD, row.proposed_y / YARD) == pytest.approx((x, y), abs=1e-3)
+    assert f"other side of a bend, where it measures {math.hypot(x, y - 240) + 100:.1f} yd" in row.remark
+    straight = row_of(dogleg_hole(marker(7, 60, 230, states_yd=104.0), first=240, second=160), "7")
+    assert straight.proposed_x is not None and "other side" not in straight.remark
+
+
 def test_a_marker_that_states_less_than_is_left_after_the_bend_is_not_moved():
     row = row_of(dogleg_hole(marker(7, 0, 230, states_yd=90.0), first=240, second=100), "7")
     assert row.measured == near(110) and row.verdict == "off" and row.proposed_x is None

@@ -1,5 +1,6 @@
 """The course's own distance markers: what they say, what is true, and where they belong."""
 
+import math
 from dataclasses import dataclass, replace
 
 import numpy as np
@@ -8,7 +9,10 @@ from ..model.geometry import coordinates
 from .accuracy import doubt, plus_minus
 from .hole import CourseIndex, play_hole
 from .rows import MarkerRow, told
-from .units import YARD
+from .units import YARD, to_unit
+
+_SAME_M = 0.01
+"""A place that measures what is stated to within this measures it: the tables have no further decimals."""
 
 
 @dataclass(frozen=True)
@@ -86,7 +90,7 @@ def _row(played, post, settings, tolerance, images, to_course):
     target = getattr(played.green, states_to)
     towards, rest = _next_on_the_way(played.drawn, post.place, target)
     away = post.place - towards
-    measured = float(np.hypot(*away)) + rest
+    measured = _measured(played.drawn, post.place, target)
     remains = stated - rest
     proposed = None
     if remains <= 0:
@@ -95,6 +99,10 @@ def _row(played, post, settings, tolerance, images, to_course):
         remarks.append("it stands where its distance ends: there is no bearing to move it along")
     else:
         proposed = towards + away * (remains / np.hypot(*away))
+        again = _measured(played.drawn, proposed, target)
+        if abs(again - stated) > _SAME_M:
+            figure = f"{to_unit(again, settings.unit):.1f} {settings.unit}"
+            remarks.append(f"the place proposed lies on the other side of a bend, where it measures {figure}")
     sure = plus_minus(post.feature, played.green.feature, images)
     remarks.append(doubt(sure, settings))
     row = replace(
@@ -116,6 +124,11 @@ def _row(played, post, settings, tolerance, images, to_course):
         move_m=moved,
         move_azimuth=played.frame.true_azimuth(post.place, proposed) if moved > 1e-6 else None,
     )
+
+
+def _measured(drawn, place, target):
+    towards, rest = _next_on_the_way(drawn, place, target)
+    return math.dist(place, towards) + rest
 
 
 def _next_on_the_way(drawn, place, target):
