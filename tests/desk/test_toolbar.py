@@ -146,7 +146,7 @@ def test_two_courses_the_active_layer_decides(tools, iface, course_file, tmp_pat
     tools.add_course(str(other))
     assert tools.course_box.currentText() == "Fenwick"
     assert "no hole yet" in tools.hole_box.toolTip()
-    first = next(group for place, group in tools._groups.items() if place == str(course_file))
+    first = next(group for place, group in tools.in_hand.groups.items() if place == str(course_file))
     iface.currentLayerChanged.emit(layer_of(first, "green"))
     assert tools.course_box.currentText() == "Larkmere" and tools.hole == 1
 
@@ -155,7 +155,7 @@ def test_holes_drawn_meanwhile_are_listed(tools, course_file, qtbot):
     from yardwright.desk.courses import layer_of
 
     tools.add_course(str(course_file))
-    layer = layer_of(tools._groups[tools.place], "hole")
+    layer = layer_of(tools.in_hand.groups[tools.place], "hole")
     layer.startEditing()
     hole = next(f for f in layer.getFeatures() if f["number"] == 3)
     layer.changeAttributeValue(hole.id(), layer.fields().indexOf("name"), "Quarry")

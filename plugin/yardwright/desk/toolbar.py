@@ -5,12 +5,13 @@ QGIS imports this at its start: what is heavy is imported in the handlers.
 
 import os
 
-from qgis.core import Qgis, QgsApplication, QgsProject, QgsRasterLayer, QgsVectorLayer
-from qgis.PyQt.QtCore import QObject, QTimer
+from qgis.core import Qgis, QgsApplication, QgsRasterLayer, QgsVectorLayer
+from qgis.PyQt.QtCore import QObject
 from qgis.PyQt.QtWidgets import QAction, QComboBox, QFileDialog, QMenu, QToolBar
 
 from ..model.kinds import BY_NAME
 from ..resources import icon
+from .in_hand import CourseInHand
 from .words import tell, told_in, tr
 
 _VIEWS = ("north", "play", "approach")
@@ -22,37 +23,36 @@ def add_toolbar(iface):
 
 
 class CourseTools(QObject):
-    """What the toolbar holds and knows: the course and hole in hand, and how the map is turned.
+    """What the toolbar holds, and how the map is turned.
 
-    ``place``: the course in hand, None without one. ``hole``: its number, None without one. ``view``:
-    ``north``, ``play``, ``approach``, or None when the map was turned by other means.
+    ``in_hand``: the CourseInHand that it shows and chooses. ``view``: ``north``, ``play``, ``approach``, or
+    None when the map was turned by other means.
     """
 
     def __init__(self, iface):
         super().__init__(iface.mainWindow())
         self.iface = iface
-        self.project = QgsProject.instance()
-        self.place = None
+        self.in_hand = CourseInHand(iface, self)
         self.view = "north"
         self.actions = {}
-        self._groups = {}
         self._tips = {}
         self._windows = []
-        self._read = None
-        self._edit_connections = []
-        self._connections = []
-        self._refresh = QTimer(self)
-        self._refresh.setSingleShot(True)
-        self._refresh.setInterval(50)
-        self._refresh.timeout.connect(self.refresh)
         self._build()
-        self._watch()
-        self.refresh()
+        self.in_hand.course_changed.connect(self._show_courses)
+        self.in_hand.hole_changed.connect(self._show_holes)
+        self.iface.mapCanvas().rotationChanged.connect(self._map_turned)
+        with told_in(iface.messageBar()):
+            self.in_hand.refresh()
+
+    @property
+    def place(self):
+        """The place of the course in hand, None without one."""
+        return self.in_hand.place
 
     @property
     def hole(self):
         """The number of the hole in hand, None without one."""
-        return self.hole_box.currentData()
+        return self.in_hand.hole
 
     # Building
 
@@ -76,7 +76,7 @@ class CourseTools(QObject):
         )
         self._gap()
         self.course_box = self._box("yardwright_course", tr("Course"), tr("The course in hand"))
-        self.course_box.activated.connect(lambda row: self.choose_course(self.course_box.itemData(row)))
+        self.course_box.activated.connect(lambda row: self.in_hand.choose(self.course_box.itemData(row)))
         arrow = QgsApplication.getThemeIcon
         previous, following = tr("Look at the hole before"), tr("Look at the next hole")
         self._add(
@@ -87,7 +87,7 @@ class CourseTools(QObject):
             tr("Hole"),
             tr("Choose the hole to look at; type its number, or use the arrow keys"),
         )
-        self.hole_box.activated.connect(lambda row: self.show_hole())
+        self.hole_box.activated.connect(lambda row: self._hole_chosen(self.hole_box.itemData(row)))
         self._add("next", tr("Ne&xt hole"), following, lambda: self.step(1), arrow("/mActionArrowRight.svg"))
         for view, text, tip in (
             ("north", tr("No&rth up"), tr("Show the hole with the map not turned")),
@@ -150,25 +150,10 @@ class CourseTools(QObject):
         self.bar.addWidget(box)
         return box
 
-    def _watch(self):
-        for signal, slot in (
-            (self.project.readProject, self._soon),
-            (self.project.cleared, self._soon),
-            (self.project.layersAdded, self._soon),
-            (self.project.layersRemoved, self._soon),
-            (self.project.layerTreeRoot().nameChanged, self._soon),
-            (self.iface.currentLayerChanged, self._layer_chosen),
-            (self.iface.mapCanvas().rotationChanged, self._map_turned),
-        ):
-            self._connections.append((signal, signal.connect(slot)))
-
     def remove(self):
         """Take everything away from QGIS again."""
-        self._refresh.stop()
-        self._forget()
-        while self._connections:
-            signal, connection = self._connections.pop()
-            signal.disconnect(connection)
+        self.in_hand.let_go()
+        self.iface.mapCanvas().rotationChanged.disconnect(self._map_turned)
         self._close_windows()
         for action in self.actions.values():
             self.iface.unregisterMainWindowAction(action)
@@ -188,71 +173,28 @@ class CourseTools(QObject):
 
     # The course in hand
 
-    def refresh(self):
-        """Look again which courses and holes the project holds."""
-        with told_in(self.iface.messageBar()):
-            from .courses import courses_in, place_of
-
-            self._forget()
-            self._groups = courses_in(self.project)
-            if self.place not in self._groups:
-                active = place_of(self._groups, self.iface.activeLayer())
-                self.place = active or next(iter(self._groups), None)
-            self._fill_courses()
-            self._fill_holes()
-            self._enable()
-
-    def _soon(self, *_):
-        """Refresh once all that is happening now has happened."""
-        self._refresh.start()
-
-    def choose_course(self, place):
-        """Take another of the project's courses in hand."""
-        self.place = place
-        self.refresh()
-
-    def _layer_chosen(self, layer):
-        from .courses import place_of
-
-        place = place_of(self._groups, layer)
-        if place is not None and place != self.place:
-            self.choose_course(place)
-
-    def _fill_courses(self):
+    def _show_courses(self):
         self.course_box.clear()
-        for place, group in self._groups.items():
+        for place, group in self.in_hand.groups.items():
             self.course_box.addItem(group.name(), place)
-        if self._groups:
-            self.course_box.setCurrentIndex(list(self._groups).index(self.place))
-        else:
-            self.course_box.addItem(tr("No course"))
-
-    def _fill_holes(self):
-        from .courses import holes_of, layer_of
-
-        before = self.hole
-        self.hole_box.clear()
         if self.place is None:
-            self.hole_box.addItem(tr("No hole"))
-            return
-        for number, name, par in holes_of(self._groups[self.place]):
+            self.course_box.addItem(tr("No course"))
+        else:
+            self.course_box.setCurrentIndex(list(self.in_hand.groups).index(self.place))
+
+    def _show_holes(self):
+        self.hole_box.clear()
+        for number, name, par in self.in_hand.holes:
             par_text = tr("par {}").format(par) if par else ""
             self.hole_box.addItem("  ".join(filter(None, (str(number), name, par_text))), number)
-        if not self.hole_box.count():
+        if not self.in_hand.holes:
             self.hole_box.addItem(tr("No hole"))
-        self.hole_box.setCurrentIndex(max(0, self.hole_box.findData(before)))
-        layer = layer_of(self._groups[self.place], "hole")
-        for signal in (layer.layerModified, layer.dataChanged) if layer is not None else ():
-            self._edit_connections.append((layer, signal, signal.connect(self._soon)))
+        self.hole_box.setCurrentIndex(max(0, self.hole_box.findData(self.hole)))
+        self._enable()
 
-    def _forget(self):
-        """Let go of the layer of holes watched so far."""
-        from qgis.PyQt import sip
-
-        for layer, signal, connection in self._edit_connections:
-            if not sip.isdeleted(layer):
-                signal.disconnect(connection)
-        self._edit_connections = []
+    def _hole_chosen(self, number):
+        self.in_hand.choose_hole(number)
+        self.show_hole()
 
     def _enable(self):
         """What cannot be done now is off, and says why."""
@@ -282,8 +224,7 @@ class CourseTools(QObject):
         """Look at the hole ``by`` places further in the list."""
         row = self.hole_box.currentIndex() + by
         if 0 <= row < self.hole_box.count():
-            self.hole_box.setCurrentIndex(row)
-            self.show_hole()
+            self._hole_chosen(self.hole_box.itemData(row))
 
     def turn(self, view):
         """Look at the hole in another way: ``north``, ``play`` or ``approach``."""
@@ -296,14 +237,10 @@ class CourseTools(QObject):
         """Turn and zoom the map to the hole in hand; whether it could be done."""
         self._enable()
         with told_in(self.iface.messageBar()):
-            from ..measure.hole import play_hole
             from ..model.errors import YardwrightError
-            from ..store.layer_group import course_layers_of
-            from ..store.reading import read_course
             from .turning import look_at
 
-            layers = course_layers_of(self._groups[self.place])
-            played = play_hole(read_course(layers), self.hole)
+            layers, played = self.in_hand.layers(), self.in_hand.played()
             if played is None:
                 raise YardwrightError(
                     tr("Hole {} has no line of play, so it cannot be looked at.").format(self.hole),
@@ -338,7 +275,7 @@ class CourseTools(QObject):
         def made(results):
             self.add_course(str(results["COURSE"]))
 
-        self.run_algorithm("startcourse", suggested_start(self.project, self.iface.mapCanvas()), made)
+        self.run_algorithm("startcourse", suggested_start(self.in_hand.project, self.iface.mapCanvas()), made)
 
     def bring_in(self):
         """Ask for features to bring into the course in hand.
@@ -347,7 +284,7 @@ class CourseTools(QObject):
         """
         from .courses import other_layers
 
-        layers = other_layers(self.project, self._groups, QgsVectorLayer)
+        layers = other_layers(self.in_hand.project, self.in_hand.groups, QgsVectorLayer)
         source = layers[0] if layers else self._ask_for_source()
         if source:
             self.run_algorithm("importfeatures", {"SOURCE": source}, self._brought_in)
@@ -379,7 +316,7 @@ class CourseTools(QObject):
 
         shown = self.iface.mapCanvas().layers()
         images = [layer for layer in shown if isinstance(layer, QgsRasterLayer)]
-        images = images or other_layers(self.project, {}, QgsRasterLayer)
+        images = images or other_layers(self.in_hand.project, {}, QgsRasterLayer)
         image = {"IMAGE": images[0]} if images else {}
         self.run_algorithm("exportwindows", {**image, **self._folder("windows")})
 
@@ -403,10 +340,11 @@ class CourseTools(QObject):
 
         layers = open_course(place)
         try:
-            self.place = place_of_group(add_course_group(self.project, layers))
+            place = place_of_group(add_course_group(self.in_hand.project, layers))
         finally:
             layers.close()
-        self.refresh()
+        self.in_hand.place = place
+        self.in_hand.refresh()
         extent = self._extent()
         if extent is not None:
             self._look_at(extent)
@@ -418,9 +356,7 @@ class CourseTools(QObject):
 
     def _extent(self):
         """The extent of the course's lines of play on the map, None while there are none."""
-        from .courses import layer_of
-
-        layer = layer_of(self._groups[self.place], "hole")
+        layer = self.in_hand.layer("hole")
         if layer is None:
             return None
         layer.updateExtents()
@@ -468,7 +404,7 @@ class CourseTools(QObject):
 
     def _reload(self):
         """Show what an algorithm has written into the course's file."""
-        for node in self._groups[self.place].findLayers() if self.place in self._groups else ():
+        for node in self.in_hand.group.findLayers() if self.in_hand.group is not None else ():
             layer = node.layer()
             if layer is not None:
                 layer.reload()

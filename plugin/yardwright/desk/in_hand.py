@@ -1,0 +1,190 @@
+"""The course, the hole and the tee set in hand: what the toolbar and all panels look at.
+
+QGIS imports this at its start: what is heavy is imported where it is used.
+"""
+
+from qgis.core import QgsProject
+from qgis.PyQt.QtCore import QObject, QTimer, pyqtSignal
+
+from .courses import courses_in, holes_of, layer_of, place_of
+
+
+class CourseInHand(QObject):
+    """What is in hand. One object of it serves all of the desk.
+
+    ``place``: the course's place, None without one. ``hole``: the hole's number, None without one.
+    ``tee_set``: the name of the tee set last chosen, "" until one is.
+
+    Signals: ``course_changed`` (another course, or other layers of it), ``hole_changed`` (another number, or
+    the list of holes is another), ``edited`` (something of the course was drawn or changed, saved or not;
+    several changes at once are told once) and ``tee_set_changed``.
+    """
+
+    course_changed = pyqtSignal()
+    hole_changed = pyqtSignal()
+    edited = pyqtSignal()
+    tee_set_changed = pyqtSignal()
+
+    def __init__(self, iface, parent=None):
+        super().__init__(parent)
+        self.iface = iface
+        self.project = QgsProject.instance()
+        self.place = None
+        self.hole = None
+        self.tee_set = ""
+        self.groups = {}
+        self.holes = []
+        self._course = self._index = None
+        self._layer_connections = []
+        self._connections = []
+        self._refresh = self._timer(50, self.refresh)
+        self._edited = self._timer(120, self._tell_edited)
+        for signal, slot in (
+            (self.project.readProject, self._soon),
+            (self.project.cleared, self._soon),
+            (self.project.layersAdded, self._soon),
+            (self.project.layersRemoved, self._soon),
+            (self.project.layerTreeRoot().nameChanged, self._soon),
+            (iface.currentLayerChanged, self._layer_chosen),
+        ):
+            self._connections.append((signal, signal.connect(slot)))
+
+    def _timer(self, milliseconds, slot):
+        timer = QTimer(self)
+        timer.setSingleShot(True)
+        timer.setInterval(milliseconds)
+        timer.timeout.connect(slot)
+        return timer
+
+    def let_go(self):
+        """Listen to nothing any more."""
+        self._refresh.stop()
+        self._edited.stop()
+        self._forget_layers()
+        while self._connections:
+            signal, connection = self._connections.pop()
+            signal.disconnect(connection)
+
+    # What is in hand
+
+    @property
+    def group(self):
+        """The course's QgsLayerTreeGroup, None without a course."""
+        return self.groups.get(self.place)
+
+    def layer(self, kind):
+        """The course's layer of a kind in the project, None when it is not there."""
+        return None if self.group is None else layer_of(self.group, kind)
+
+    def layers(self):
+        """CourseLayers of the project's own layers. Raises YardwrightError when some are missing."""
+        from ..model.errors import YardwrightError
+        from ..store.layer_group import course_layers_of
+        from .words import tr
+
+        if self.group is None:
+            raise YardwrightError(
+                tr("There is no course in this project."), tr("Start a new one, or open one.")
+            )
+        return course_layers_of(self.group)
+
+    def course(self):
+        """The model Course as it is drawn now, unsaved edits included; read again only after an edit."""
+        if self._course is None:
+            from ..store.reading import read_course
+
+            self._course = read_course(self.layers())
+        return self._course
+
+    def index(self):
+        """The CourseIndex of ``course()``, which keeps the holes laid out so far."""
+        if self._index is None:
+            from ..measure.hole import CourseIndex
+
+            self._index = CourseIndex(self.course())
+        return self._index
+
+    def played(self, number=None):
+        """The PlayedHole of a number, of the hole in hand unless one is given; None when it is not drawn."""
+        from ..measure.hole import play_hole
+
+        number = self.hole if number is None else number
+        return None if number is None else play_hole(self.course(), number, self.index())
+
+    # Choosing
+
+    def choose(self, place):
+        """Take another of the project's courses in hand."""
+        if place != self.place:
+            self.place = place
+            self.refresh()
+
+    def choose_hole(self, number):
+        """Take a hole in hand."""
+        if number != self.hole and number in [hole[0] for hole in self.holes]:
+            self.hole = number
+            self.hole_changed.emit()
+
+    def choose_tee_set(self, name):
+        """Take a tee set in hand."""
+        if name != self.tee_set:
+            self.tee_set = name
+            self.tee_set_changed.emit()
+
+    # Keeping up with the project
+
+    def refresh(self):
+        """Look again which courses and holes the project holds."""
+        self._forget_layers()
+        self.groups = courses_in(self.project)
+        if self.place not in self.groups:
+            active = place_of(self.groups, self.iface.activeLayer())
+            self.place = active or next(iter(self.groups), None)
+        self._course = self._index = None
+        self._watch_layers()
+        self.course_changed.emit()
+        self._list_holes()
+
+    def _soon(self, *_):
+        """Refresh once all that is happening now has happened."""
+        self._refresh.start()
+
+    def _layer_chosen(self, layer):
+        place = place_of(self.groups, layer)
+        if place is not None:
+            self.choose(place)
+
+    def _list_holes(self):
+        self.holes = [] if self.group is None else holes_of(self.group)
+        numbers = [hole[0] for hole in self.holes]
+        if self.hole not in numbers:
+            self.hole = numbers[0] if numbers else None
+        self.hole_changed.emit()
+
+    def _watch_layers(self):
+        for node in self.group.findLayers() if self.group is not None else ():
+            layer = node.layer()
+            for name in ("layerModified", "dataChanged", "afterCommitChanges", "afterRollBack"):
+                signal = getattr(layer, name, None)
+                if signal is not None:
+                    self._layer_connections.append((layer, signal, signal.connect(self._layer_edited)))
+
+    def _forget_layers(self):
+        from qgis.PyQt import sip
+
+        for layer, signal, connection in self._layer_connections:
+            if not sip.isdeleted(layer):
+                signal.disconnect(connection)
+        self._layer_connections = []
+
+    def _layer_edited(self, *_):
+        # Whoever asks before the news is out gets what is drawn now all the same.
+        self._course = self._index = None
+        self._edited.start()
+
+    def _tell_edited(self):
+        before = self.holes
+        self.holes = [] if self.group is None else holes_of(self.group)
+        if self.holes != before:
+            self._list_holes()
+        self.edited.emit()
