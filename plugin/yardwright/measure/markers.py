@@ -90,7 +90,7 @@ def _row(played, post, settings, tolerance, images, to_course):
     target = getattr(played.green, states_to)
     towards, rest = _next_on_the_way(played.drawn, post.place, target)
     away = post.place - towards
-    measured = _measured(played.drawn, post.place, target)
+    measured = measured_from(played.drawn, post.place, target)
     remains = stated - rest
     proposed = None
     if remains <= 0:
@@ -99,7 +99,7 @@ def _row(played, post, settings, tolerance, images, to_course):
         remarks.append("it stands where its distance ends: there is no bearing to move it along")
     else:
         proposed = towards + away * (remains / np.hypot(*away))
-        again = _measured(played.drawn, proposed, target)
+        again = measured_from(played.drawn, proposed, target)
         if abs(again - stated) > _SAME_M:
             figure = f"{to_unit(again, settings.unit):.1f} {settings.unit}"
             remarks.append(f"the place proposed lies on the other side of a bend, where it measures {figure}")
@@ -126,7 +126,8 @@ def _row(played, post, settings, tolerance, images, to_course):
     )
 
 
-def _measured(drawn, place, target):
+def measured_from(drawn, place, target):
+    """Metres from a place to a point of the green: straight, or along the line of play if that bends."""
     towards, rest = _next_on_the_way(drawn, place, target)
     return math.dist(place, towards) + rest
 
