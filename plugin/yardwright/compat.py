@@ -26,3 +26,12 @@ def background_shape(name):
 def flags_number(flags):
     """Flags as the number a model hands to Qt: PyQt 5 makes it with ``int``, PyQt 6 keeps it as ``value``."""
     return flags.value if hasattr(flags, "value") else int(flags)
+
+
+def capture_streaming(tool, on):
+    """Let a QgsMapToolCapture follow the moving pointer, or take clicks: a technique of its own since 3.26."""
+    technique = getattr(Qgis, "CaptureTechnique", None)
+    if technique is not None and hasattr(tool, "setCurrentCaptureTechnique"):
+        tool.setCurrentCaptureTechnique(technique.Streaming if on else technique.StraightSegments)
+    else:
+        tool.setStreamDigitizingEnabled(on)

@@ -4,7 +4,7 @@ from pathlib import Path
 
 import pytest
 from qgis.core import QgsProject
-from qgis.gui import QgsMapCanvas
+from qgis.gui import QgsAdvancedDigitizingDockWidget, QgsMapCanvas
 from qgis.PyQt.QtCore import QObject, pyqtSignal
 from qgis.PyQt.QtWidgets import QMainWindow, QMenu, QToolBar
 
@@ -23,6 +23,7 @@ class Iface(QObject):
     """As much of QGIS's interface as the toolbar uses; a call of anything else fails."""
 
     currentLayerChanged = pyqtSignal(object)
+    initializationCompleted = pyqtSignal()
 
     def __init__(self):
         super().__init__()
@@ -31,8 +32,10 @@ class Iface(QObject):
         self.canvas.resize(500, 700)
         self.menu = QMenu(self.window)
         self.bar = Bar()
+        self.cad = QgsAdvancedDigitizingDockWidget(self.canvas, self.window)
         self.active = None
         self.registered = []
+        self.docks = []
 
     def mainWindow(self):
         return self.window
@@ -42,6 +45,17 @@ class Iface(QObject):
 
     def messageBar(self):
         return self.bar
+
+    def cadDockWidget(self):
+        return self.cad
+
+    def addDockWidget(self, area, dock):
+        self.docks.append(dock)
+        self.window.addDockWidget(area, dock)
+
+    def removeDockWidget(self, dock):
+        self.docks.remove(dock)
+        self.window.removeDockWidget(dock)
 
     def pluginMenu(self):
         return self.menu
@@ -171,9 +185,14 @@ def test_nothing_is_left_behind(iface, project, course_file, qtbot):
     for _ in range(2):
         tools = CourseTools(iface)
         tools.add_course(str(course_file))
+        tools.actions["hole_panel"].trigger()
+        tools.drawing.take("bunker")
+        assert len(iface.docks) == 1 and iface.canvas.mapTool() is tools.drawing.tools["bunker"]
         tools.remove()
+        assert iface.canvas.mapTool() is None
         qtbot.wait(50)
-        assert iface.window.findChildren(QToolBar) == []
+        bars = [bar.objectName() for bar in iface.window.findChildren(QToolBar)]
+        assert [name for name in bars if name.startswith("yardwright")] == [] and iface.docks == []
         assert iface.menu.actions() == [] and iface.registered == []
         assert iface.window.findChildren(CourseTools) == []
 

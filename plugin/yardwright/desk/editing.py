@@ -9,6 +9,15 @@ from ..model.errors import YardwrightError
 from .words import tr
 
 
+def begin_editing(layer):
+    """Let a layer be edited, if it is not already. Raises YardwrightError when it cannot be."""
+    if not layer.isEditable() and not layer.startEditing():
+        raise YardwrightError(
+            tr("The layer “{}” cannot be edited.").format(layer.name()),
+            tr("Check that its file may be written to and is open in no other program."),
+        )
+
+
 @contextmanager
 def one_step(text, *layers):
     """All that is changed inside is one step to undo in each of the layers; undone itself on any exception.
@@ -19,11 +28,7 @@ def one_step(text, *layers):
     begun = []
     try:
         for layer in layers:
-            if not layer.isEditable() and not layer.startEditing():
-                raise YardwrightError(
-                    tr("The layer “{}” cannot be edited.").format(layer.name()),
-                    tr("Check that its file may be written to and is open in no other program."),
-                )
+            begin_editing(layer)
             layer.beginEditCommand(text)
             begun.append(layer)
         yield

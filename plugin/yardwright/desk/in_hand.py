@@ -182,9 +182,13 @@ class CourseInHand(QObject):
         self._course = self._index = None
         self._edited.start()
 
-    def _tell_edited(self):
+    def look_for_holes(self):
+        """List the holes at once, without waiting for ``edited``."""
         before = self.holes
         self.holes = [] if self.group is None else holes_of(self.group)
         if self.holes != before:
             self._list_holes()
+
+    def _tell_edited(self):
+        self.look_for_holes()
         self.edited.emit()

@@ -6,11 +6,12 @@ QGIS imports this at its start: what is heavy is imported in the handlers.
 import os
 
 from qgis.core import Qgis, QgsApplication, QgsRasterLayer, QgsVectorLayer
-from qgis.PyQt.QtCore import QObject
+from qgis.PyQt.QtCore import QObject, Qt
 from qgis.PyQt.QtWidgets import QAction, QComboBox, QFileDialog, QMenu, QToolBar
 
 from ..model.kinds import BY_NAME
 from ..resources import icon
+from .drawing_bar import DrawingBar
 from .in_hand import CourseInHand
 from .words import tell, told_in, tr
 
@@ -35,9 +36,11 @@ class CourseTools(QObject):
         self.in_hand = CourseInHand(iface, self)
         self.view = "north"
         self.actions = {}
+        self.panels = {}
         self._tips = {}
         self._windows = []
         self._build()
+        self.drawing = DrawingBar(self.in_hand)
         self.in_hand.course_changed.connect(self._show_courses)
         self.in_hand.hole_changed.connect(self._show_holes)
         self.iface.mapCanvas().rotationChanged.connect(self._map_turned)
@@ -118,16 +121,25 @@ class CourseTools(QObject):
             tr("Cut the turned pictures of holes and greens out of an image"),
             self.export_windows,
         )
+        self._gap()
+        self._add("hole_panel", tr("&Hole panel"), tr("See what of the hole is drawn, and its figures"))
         self.iface.addToolBar(self.bar)
         self.iface.pluginMenu().addMenu(self.menu)
 
-    def _add(self, name, text, tip, handler, own_icon=None):
+    def _add(self, name, text, tip, handler=None, own_icon=None):
+        """Add an action; one without a handler shows and hides the panel of its name."""
         action = QAction(own_icon or icon(name), text, self)
         action.setObjectName(f"yardwright_{name}")
 
+        if handler is None:
+            action.setCheckable(True)
+
         def run(checked=False):
             with told_in(self.iface.messageBar()):
-                handler()
+                if handler is None:
+                    self.panel(name).setUserVisible(checked)
+                else:
+                    handler()
 
         action.triggered.connect(run)
         self._tips[name] = tip
@@ -152,6 +164,11 @@ class CourseTools(QObject):
 
     def remove(self):
         """Take everything away from QGIS again."""
+        for panel in self.panels.values():
+            panel.let_go()
+            self.iface.removeDockWidget(panel)
+            panel.deleteLater()
+        self.drawing.remove()
         self.in_hand.let_go()
         self.iface.mapCanvas().rotationChanged.disconnect(self._map_turned)
         self._close_windows()
@@ -264,6 +281,26 @@ class CourseTools(QObject):
     def _check_view(self):
         for view in _VIEWS:
             self.actions[f"view_{view}_up"].setChecked(view == self.view)
+
+    # Panels
+
+    def panel(self, name):
+        """A panel by the name of its action, made when it is first asked for."""
+        if name not in self.panels:
+            panel = getattr(self, f"_make_{name}")()
+            self.panels[name] = panel
+            self.iface.addDockWidget(Qt.DockWidgetArea.RightDockWidgetArea, panel)
+            panel.setToggleVisibilityAction(self.actions[name])
+        return self.panels[name]
+
+    def _make_hole_panel(self):
+        from .hole_panel import HolePanel
+
+        panel = HolePanel(self.in_hand, self.iface.mainWindow())
+        panel.step.connect(self.step)
+        panel.draw.connect(self.drawing.take)
+        self.drawing.follow_pointer().figures.connect(panel.show_pointer)
+        return panel
 
     # Other windows
 

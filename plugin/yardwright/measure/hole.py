@@ -111,9 +111,22 @@ class CourseIndex:
 def _holes_of_all(course):
     holes = [feature.holes for feature in course.features]
     lost = [i for i, f in enumerate(course.features) if f.kind in PLACED and not f.holes]
+    found = _assigned(course, [(course.features[i].kind, course.features[i].geometry) for i in lost])
+    for position, numbers in zip(lost, found):
+        holes[position] = numbers
+    return holes
+
+
+def holes_near(course, kind, shape):
+    """The numbers of the holes that a shape (in the course's CRS) of a kind belongs to by where it lies."""
+    return _assigned(course, [(kind, shape)])[0]
+
+
+def _assigned(course, things):
+    """The holes of each ``(kind, shape)`` by where it lies, among the holes whose line is drawn."""
     lines = [hole for hole in course.holes if hole.line is not None]
-    if not lost or not lines:
-        return holes
+    if not things or not lines:
+        return [() for _ in things]
     frame = frame_about(np.concatenate([coordinates(hole.line) for hole in lines]), course.crs)
     to_plane = frame.to_frame(course.crs)
     greens = [f for f in course.features if f.kind == "green" and f.holes]
@@ -124,10 +137,8 @@ def _holes_of_all(course):
         HoleHere(hole.number, shape, green_of.get(hole.number))
         for hole, shape in zip(lines, map_points([hole.line for hole in lines], to_plane))
     ]
-    shapes = map_points([course.features[i].geometry for i in lost], to_plane)
-    for position, shape in zip(lost, shapes):
-        holes[position] = assign(course.features[position].kind, shape, here)
-    return holes
+    shapes = map_points([shape for _, shape in things], to_plane)
+    return [assign(kind, shape, here) for (kind, _), shape in zip(things, shapes)]
 
 
 def play_hole(course, number, index=None):

@@ -1,0 +1,197 @@
+"""Draws one kind of thing on the map: QGIS's own capturing, and what can be told is filled in.
+
+Snapping, the advanced digitising panel, Backspace, Esc and the right click are QGIS's own.
+"""
+
+from qgis.core import QgsCoordinateTransform, QgsGeometry, QgsPointXY, QgsVectorLayerUtils, QgsWkbTypes
+from qgis.gui import QgsMapToolCapture, QgsMapToolDigitizeFeature, QgsRubberBand
+from qgis.PyQt.QtCore import pyqtSignal
+from qgis.PyQt.QtGui import QColor
+
+from ..compat import capture_streaming
+from ..model.kinds import BY_NAME
+from .editing import begin_editing, checked, one_step
+from .words import tell, told_in, tr
+
+HOWS = ("clicks", "curve", "stream")
+"""How a line or an outline is drawn: straight from click to click, smooth through the clicks, or along the
+moving pointer."""
+_MODES = {
+    "Point": QgsMapToolCapture.CaptureMode.CapturePoint,
+    "LineString": QgsMapToolCapture.CaptureMode.CaptureLine,
+    "Polygon": QgsMapToolCapture.CaptureMode.CapturePolygon,
+}
+
+
+class DrawTool(QgsMapToolDigitizeFeature):
+    """The map tool of one kind.
+
+    in_hand: the CourseInHand. defaults: an object with ``seen_in`` and ``view``, what is drawn from, and
+    ``ask_tee_set()``, which returns the tee set in hand, asked for once, or None when the user will not say.
+
+    Signals: ``pointed`` (the pointer's place on the map after snapping, QgsPointXY, None when the tool is
+    laid down, and the places clicked so far, in the map's CRS); ``drawn`` (kind, id of the feature).
+    """
+
+    pointed = pyqtSignal(object, object)
+    drawn = pyqtSignal(str, object)
+
+    def __init__(self, in_hand, kind, defaults):
+        super().__init__(
+            in_hand.iface.mapCanvas(), in_hand.iface.cadDockWidget(), _MODES[BY_NAME[kind].geometry]
+        )
+        self.in_hand = in_hand
+        self.kind = kind
+        self.defaults = defaults
+        self._how = "clicks"
+        self._layer_id = None
+        self._band = None
+        self.digitizingCompleted.connect(self._completed)
+
+    # How it is drawn
+
+    def draw_as(self, how):
+        """Draw from now on by one of HOWS; what is drawn so far is kept."""
+        self._how = how
+        if self.isActive():
+            capture_streaming(self, how == "stream")
+        self._show_curve(None)
+
+    def activate(self):
+        """QGIS calls this when the tool is taken in hand."""
+        with told_in(self.in_hand.iface.messageBar()):
+            layer = self.in_hand.layers().layers[self.kind]
+            begin_editing(layer)
+            self._layer_id = layer.id()
+            self.setLayer(layer)
+            super().activate()
+            capture_streaming(self, self._how == "stream")
+            return
+        self.in_hand.iface.mapCanvas().unsetMapTool(self)
+
+    def deactivate(self):
+        """QGIS calls this when another tool is taken in hand."""
+        self._show_curve(None)
+        self.pointed.emit(None, [])
+        super().deactivate()
+
+    def cadCanvasMoveEvent(self, event):
+        """Follows the pointer; ``event`` is a QgsMapMouseEvent that is snapped already."""
+        super().cadCanvasMoveEvent(event)
+        place = event.mapPoint()
+        self._show_curve(place)
+        self.pointed.emit(place, self.clicked())
+
+    def cadCanvasReleaseEvent(self, event):
+        """A click; the right one ends a line or an outline."""
+        super().cadCanvasReleaseEvent(event)
+        self._show_curve(None)
+        self.pointed.emit(event.mapPoint(), self.clicked())
+
+    def keyPressEvent(self, event):
+        """Backspace takes the last click back, Esc gives up: after either the curve is another."""
+        super().keyPressEvent(event)
+        self._show_curve(None)
+
+    def draws_into(self, layer):
+        """Whether it is this layer, None for no layer, that the tool was taken in hand for."""
+        return layer is not None and layer.id() == self._layer_id
+
+    def clicked(self):
+        """The places clicked so far, in the map's CRS."""
+        if self.mode() == QgsMapToolCapture.CaptureMode.CapturePoint or not self.size():
+            return []
+        to_map = self._to_map()
+        return [to_map.transform(point.x(), point.y()) for point in self.pointsZM()]
+
+    def _to_map(self):
+        crs = self.canvas().mapSettings().destinationCrs()
+        layer = self.in_hand.layer(self.kind)
+        return QgsCoordinateTransform(crs if layer is None else layer.crs(), crs, self.in_hand.project)
+
+    def _show_curve(self, place):
+        """Show the smooth curve as it would become; None shows none."""
+        places = self.clicked() if place is not None and self._how == "curve" else []
+        if len(places) < 1:
+            if self._band is not None:
+                self.canvas().scene().removeItem(self._band)
+                self._band = None
+            return
+        if self._band is None:
+            self._band = QgsRubberBand(self.canvas(), QgsWkbTypes.GeometryType.LineGeometry)
+            self._band.setColor(QColor("#ffb627"))
+            self._band.setSecondaryStrokeColor(QColor(20, 24, 28, 200))
+            self._band.setWidth(2)
+        closed = self.mode() == QgsMapToolCapture.CaptureMode.CapturePolygon
+        curve = _smooth([*places, place], closed)
+        self._band.setToGeometry(QgsGeometry.fromPolylineXY(curve), None)
+
+    # What was drawn
+
+    def _completed(self, feature):
+        self._show_curve(None)
+        with told_in(self.in_hand.iface.messageBar()):
+            geometry = QgsGeometry(feature.geometry())
+            if self._how == "curve":
+                geometry = _smoothed(geometry)
+            fid = self._add(geometry)
+            if not geometry.isGeosValid():
+                tell(
+                    self.in_hand.iface.messageBar(),
+                    tr("The outline crosses itself, so that it cannot be measured as it is."),
+                    tr("Undo it, or move its corners with the vertex tool."),
+                )
+            self.drawn.emit(self.kind, fid)
+
+    def _add(self, geometry):
+        """Put the geometry into the layer, in one step, with all that can be told of it; its id."""
+        from shapely import wkb
+
+        from ..measure.filling import fill_in
+
+        course = self.in_hand.course()
+        names = {field.name for field in BY_NAME[self.kind].fields}
+        tee_set = self.defaults.ask_tee_set() if "tee_set" in names else ""
+        filled = fill_in(
+            course,
+            self.kind,
+            wkb.loads(bytes(geometry.asWkb())),
+            self.in_hand.hole,
+            tee_set=tee_set or "",
+            seen_in=self.defaults.seen_in,
+            view=self.defaults.view,
+            index=self.in_hand.index(),
+        )
+        layer = self.in_hand.layer(self.kind)
+        places = {name: layer.fields().lookupField(name) for name in filled.fields}
+        values = {places[name]: value for name, value in filled.fields.items() if places[name] >= 0}
+        with one_step(tr("Draw: {}").format(layer.name()), layer):
+            if filled.row is not None:
+                fid = filled.row
+                checked(layer.changeGeometry(fid, geometry), layer)
+                given = {place: value for place, value in values.items() if value is not None}
+                checked(layer.changeAttributeValues(fid, given), layer)
+            else:
+                new = QgsVectorLayerUtils.createFeature(layer, geometry, values)
+                checked(layer.addFeature(new), layer)
+                fid = new.id()
+        if self.kind == "hole":
+            self.in_hand.look_for_holes()
+            self.in_hand.choose_hole(filled.holes[0])
+        return fid
+
+
+def _smooth(places, closed):
+    from ..model.curves import smooth_through
+
+    curve = smooth_through([(place.x(), place.y()) for place in places], closed)
+    return [QgsPointXY(x, y) for x, y in curve.tolist()]
+
+
+def _smoothed(geometry):
+    """A line or an outline with a smooth curve through its corners; a point as it is."""
+    if geometry.type() == QgsWkbTypes.GeometryType.LineGeometry:
+        return QgsGeometry.fromPolylineXY(_smooth(geometry.asPolyline(), False))
+    if geometry.type() == QgsWkbTypes.GeometryType.PolygonGeometry:
+        return QgsGeometry.fromPolygonXY([_smooth(ring, True) for ring in geometry.asPolygon()])
+    return geometry

@@ -1,0 +1,237 @@
+"""The toolbar with a drawing tool for each kind of thing on a course, and how and from what it is drawn.
+
+QGIS imports this at its start: the map tools are made when the first of them is taken in hand.
+"""
+
+from qgis.core import QgsSettings
+from qgis.PyQt.QtCore import QObject, Qt
+from qgis.PyQt.QtGui import QKeySequence
+from qgis.PyQt.QtWidgets import QAction, QActionGroup, QComboBox, QInputDialog, QToolBar
+
+from ..model.kinds import BY_NAME, VIEWS
+from ..resources import icon
+from .words import told_in, tr
+
+KEYS = {
+    "hole": "L",
+    "tee": "T",
+    "plate": "P",
+    "green": "G",
+    "apron": "A",
+    "fairway": "F",
+    "bunker": "B",
+    "penalty_area": "W",
+    "rough": "R",
+    "trees": "K",
+    "tree": "E",
+    "path": "H",
+    "boundary": "O",
+    "marker": "M",
+    "target": "X",
+}
+"""The kinds that are drawn, in the order in which a hole is, and the letter that follows Alt+Y."""
+HOW_KEYS = {"clicks": "1", "curve": "2", "stream": "3"}
+
+
+class DrawingBar(QObject):
+    """What the drawing toolbar holds.
+
+    ``seen_in``, ``view``: the image's id and how well things are seen in it: all that is drawn is given both.
+    """
+
+    def __init__(self, in_hand):
+        super().__init__(in_hand)
+        self.in_hand = in_hand
+        self.iface = in_hand.iface
+        self.seen_in = ""
+        self.actions = {}
+        self.tools = {}
+        self.pointer = None
+        self._how = "clicks"
+        self._tips = {}
+        self._build()
+        in_hand.course_changed.connect(self._course_changed)
+        in_hand.tee_set_changed.connect(self._list_tee_sets)
+        in_hand.edited.connect(self._list_tee_sets)
+        self.iface.mapCanvas().mapToolSet.connect(self._tool_set)
+
+    # Building
+
+    def _build(self):
+        window = self.iface.mainWindow()
+        self.bar = QToolBar(tr("Yardwright: drawing"), window)
+        self.bar.setObjectName("yardwright_drawing")
+        self.bar.setWindowTitle(tr("Yardwright: drawing"))
+        for kind, key in KEYS.items():
+            action = self._action(f"draw_{kind}", self._title(kind), f"Alt+Y, {key}")
+            action.setCheckable(True)
+            action.triggered.connect(lambda checked, kind=kind: self.take(kind))
+        self.bar.addSeparator()
+        hows = QActionGroup(self)
+        for how, text in (
+            ("clicks", tr("Straight sides from click to click")),
+            ("curve", tr("A smooth curve through the clicks")),
+            ("stream", tr("Follow the moving pointer: a click begins, a click ends")),
+        ):
+            action = self._action(f"draw_{how}", text, f"Alt+Y, {HOW_KEYS[how]}")
+            action.setCheckable(True)
+            action.setChecked(how == self._how)
+            hows.addAction(action)
+            action.triggered.connect(lambda checked, how=how: self.draw_as(how))
+        self.bar.addSeparator()
+        self.tee_box = self._box("yardwright_tee_set", tr("The tee set that is drawn and measured from"))
+        self.tee_box.activated.connect(lambda row: self.in_hand.choose_tee_set(self.tee_box.itemData(row)))
+        self.view_box = self._box("yardwright_view", tr("How well what you draw is to be seen in the image"))
+        for view, text in zip(VIEWS, (tr("clear"), tr("partly hidden"), tr("from another source"))):
+            self.view_box.addItem(text, view)
+        self.iface.addToolBar(self.bar)
+        self.iface.initializationCompleted.connect(self._place_once)
+        self._course_changed()
+
+    def _place_once(self):
+        """Give the bar a row of its own, or half of it would lie behind the end of the first.
+
+        Once only: afterwards it stays where its user put it. QGIS places all bars at the end of its start.
+        """
+        settings = QgsSettings()
+        if not settings.value("yardwright/drawing_bar_placed", False, type=bool):
+            self.iface.mainWindow().insertToolBarBreak(self.bar)
+            settings.setValue("yardwright/drawing_bar_placed", True)
+
+    def _title(self, kind):
+        point = BY_NAME[kind].geometry == "Point"
+        words = tr("Place: {}") if point else tr("Draw: {}")
+        return words.format(tr(BY_NAME[kind].title))
+
+    def _action(self, name, text, keys):
+        action = QAction(icon(name), text, self)
+        action.setObjectName(f"yardwright_{name}")
+        shown = QKeySequence(keys).toString(QKeySequence.SequenceFormat.NativeText)
+        self._tips[name] = f"{text} ({shown})"
+        action.setWhatsThis(
+            tr(
+                "{}. Each click sets a corner; a right click ends, Backspace takes one back, Esc gives up."
+            ).format(text)
+        )
+        self.actions[name] = action
+        self.bar.addAction(action)
+        self.iface.registerMainWindowAction(action, keys)
+        return action
+
+    def _box(self, name, tip):
+        box = QComboBox(self.bar)
+        box.setObjectName(name)
+        box.setToolTip(tip)
+        box.setAccessibleName(tip)
+        box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
+        box.setFocusPolicy(Qt.FocusPolicy.ClickFocus)
+        self.bar.addWidget(box)
+        return box
+
+    def remove(self):
+        """Take everything away from QGIS again."""
+        canvas = self.iface.mapCanvas()
+        canvas.mapToolSet.disconnect(self._tool_set)
+        self.iface.initializationCompleted.disconnect(self._place_once)
+        for tool in self.tools.values():
+            if canvas.mapTool() is tool:
+                canvas.unsetMapTool(tool)
+            tool.deleteLater()
+        if self.pointer is not None:
+            self.pointer.let_go()
+        for action in self.actions.values():
+            self.iface.unregisterMainWindowAction(action)
+        self.iface.mainWindow().removeToolBar(self.bar)
+        self.bar.deleteLater()
+
+    # What is drawn from
+
+    @property
+    def view(self):
+        """How well things are seen, one of kinds.VIEWS."""
+        return self.view_box.currentData()
+
+    def ask_tee_set(self):
+        """The tee set in hand; asked for where none is, and then remembered. None when nobody will say."""
+        if not self.in_hand.tee_set:
+            names = [tee_set.name for tee_set in self.in_hand.course().tee_sets]
+            name, said = QInputDialog.getItem(
+                self.iface.mainWindow(),
+                tr("Tee set"),
+                tr("Which tee set is it for? It is taken for the next ones too."),
+                names,
+                0,
+                True,
+            )
+            if not said or not name.strip():
+                return None
+            self.in_hand.choose_tee_set(name.strip())
+        return self.in_hand.tee_set
+
+    # Choosing
+
+    def take(self, kind):
+        """Take the drawing tool of a kind in hand."""
+        with told_in(self.iface.messageBar()):
+            self.in_hand.layers()
+            if kind not in self.tools:
+                from .draw_tool import DrawTool
+
+                tool = DrawTool(self.in_hand, kind, self)
+                tool.setAction(self.actions[f"draw_{kind}"])
+                self.tools[kind] = tool
+            self.tools[kind].draw_as(self._how)
+            self.iface.mapCanvas().setMapTool(self.tools[kind])
+            return
+        self.actions[f"draw_{kind}"].setChecked(False)
+
+    def draw_as(self, how):
+        """Draw by one of draw_tool.HOWS from now on."""
+        self._how = how
+        self.actions[f"draw_{how}"].setChecked(True)
+        for tool in self.tools.values():
+            tool.draw_as(how)
+
+    def _tool_set(self, tool, _=None):
+        ours = next((one for one in self.tools.values() if one is tool), None)
+        if ours is not None and self.pointer is None:
+            self.follow_pointer()
+        if self.pointer is not None:
+            self.pointer.follow(ours)
+
+    def follow_pointer(self):
+        """Begin to work out the figures under the pointer, once; the PointerFigures."""
+        from .pointer import PointerFigures
+
+        if self.pointer is None:
+            self.pointer = PointerFigures(self.in_hand)
+        return self.pointer
+
+    def _course_changed(self):
+        canvas = self.iface.mapCanvas()
+        for kind, tool in self.tools.items():
+            # A layer more or less in the project is no reason to take the tool out of the hand amid drawing.
+            if canvas.mapTool() is tool and not tool.draws_into(self.in_hand.layer(kind)):
+                canvas.unsetMapTool(tool)
+        reason = ""
+        if self.in_hand.place is None:
+            reason = tr("There is no course in this project: start a new one, or open one.")
+        for name, action in self.actions.items():
+            action.setEnabled(not reason)
+            action.setToolTip(f"{self._tips[name]}\n{reason}" if reason else self._tips[name])
+        for box in (self.tee_box, self.view_box):
+            box.setEnabled(not reason)
+        self._list_tee_sets()
+
+    def _list_tee_sets(self):
+        names = []
+        if self.in_hand.place is not None:
+            layer = self.in_hand.layer("tee_set")
+            names = [str(row["name"]) for row in layer.getFeatures() if row["name"]] if layer else []
+        if self.in_hand.tee_set and self.in_hand.tee_set not in names:
+            names.append(self.in_hand.tee_set)
+        self.tee_box.clear()
+        self.tee_box.addItem(tr("Tee set…"), "")
+        for name in names:
+            self.tee_box.addItem(name, name)
+        self.tee_box.setCurrentIndex(max(0, self.tee_box.findData(self.in_hand.tee_set)))

@@ -1,0 +1,101 @@
+"""What of a hole is drawn, and what is missing, with the reason why it is wanted."""
+
+from dataclasses import dataclass
+
+from ..model.kinds import BY_NAME
+from .hole import CourseIndex, play_hole
+from .par import pars_for
+from .units import to_unit, whole
+
+THERE, MISSING, NONE = "there", "missing", "none"
+COUNTED = ("bunker", "penalty_area", "trees", "tree", "marker", "target")
+"""Kinds that a hole may well have none of."""
+
+
+@dataclass(frozen=True)
+class Item:
+    """A line of the list. state: ``there``, ``missing`` (with the reason in ``text``) or ``none``, which is
+    nothing to mend. kind: the layer it is drawn in, "" for what is written and not drawn."""
+
+    kind: str
+    state: str
+    title: str
+    text: str = ""
+
+
+def checklist(course, number, index=None):
+    """The Items of a hole, in the order in which it is drawn; () for a number that is not in the course."""
+    hole = course.hole(number)
+    if hole is None:
+        return ()
+    index = index or CourseIndex(course)
+    here = {}
+    for feature in index.named_of(number):
+        here.setdefault(feature.kind, []).append(feature)
+    played = play_hole(course, number, index)
+    items = [
+        _line(hole),
+        _tees(course, number, here),
+        _one("green", here, "distances end where the line of play ends"),
+        _fairway(hole, here),
+    ]
+    items += [_counted(kind, here) for kind in COUNTED]
+    return (*items, _par(hole, played, course.settings.unit), _stroke_index(hole))
+
+
+def _title(kind):
+    return BY_NAME[kind].title
+
+
+def _line(hole):
+    if hole.line is None:
+        return Item("hole", MISSING, _title("hole"), "draw it from the back tee over the turns to the green")
+    return Item("hole", THERE, _title("hole"))
+
+
+def _tees(course, number, here):
+    grounds = here.get("tee", []) + here.get("plate", [])
+    named = {name.strip() for f in grounds for name in str(f.get("tee_set", "")).split(",") if name.strip()}
+    wanted = {name for (hole, name) in course.scorecard if hole == number}
+    wanted = wanted or {tee_set.name for tee_set in course.tee_sets}
+    lacking = [one.name for one in course.tee_sets if one.name in wanted - named]
+    lacking += sorted(wanted - named - set(lacking))
+    if not grounds:
+        return Item("tee", MISSING, _title("tee"), "distances are measured from it")
+    if lacking:
+        return Item("tee", MISSING, _title("tee"), f"none of {', '.join(lacking)}")
+    order = [one.name for one in course.tee_sets if one.name in named]
+    return Item("tee", THERE, _title("tee"), ", ".join(order + sorted(named - set(order))))
+
+
+def _one(kind, here, why):
+    if kind in here:
+        return Item(kind, THERE, _title(kind))
+    return Item(kind, MISSING, _title(kind), why)
+
+
+def _fairway(hole, here):
+    if hole.par == 3 and "fairway" not in here:
+        return Item("fairway", NONE, _title("fairway"), "a par 3 may have none")
+    return _one("fairway", here, "its widths, and the way round a hazard, come from it")
+
+
+def _counted(kind, here):
+    count = len(here.get(kind, ()))
+    return Item(kind, THERE if count else NONE, _title(kind), str(count) if count else "none")
+
+
+def _par(hole, played, unit):
+    if hole.par is not None:
+        return Item("", THERE, "Par", str(hole.par))
+    if played is None or not played.tees:
+        return Item("", MISSING, "Par", "the approach depends on it")
+    longest = max(tee.length for tee in played.tees)
+    likely = " or ".join(str(par) for par in pars_for(longest, unit, "men"))
+    return Item("", MISSING, "Par", f"by its {whole(to_unit(longest, unit))} {unit} a par {likely}")
+
+
+def _stroke_index(hole):
+    if hole.stroke_index is not None:
+        return Item("", THERE, "Stroke index", str(hole.stroke_index))
+    return Item("", MISSING, "Stroke index", "the scorecard gives it")
