@@ -4,7 +4,7 @@ import os
 
 import desktop_drive
 from qgis.core import QgsCoordinateTransform, QgsGeometry, QgsPointXY, QgsProject
-from qgis.PyQt.QtWidgets import QApplication, QComboBox, QToolBar
+from qgis.PyQt.QtWidgets import QAction, QApplication, QComboBox, QShortcut, QToolBar
 from qgis.utils import iface
 
 
@@ -17,6 +17,19 @@ def layer_of(kind):
     """The course's layer of a kind."""
     layers = QgsProject.instance().mapLayers().values()
     return next(one for one in layers if one.customProperty("yardwright/kind") == kind)
+
+
+def keys():
+    """The keys of our actions, and those of all others: ``{"ours": {name: keys}, "others": [keys]}``."""
+    ours, others = {}, set()
+    for action in iface.mainWindow().findChildren(QAction):
+        for one in action.shortcuts():
+            if action.objectName().startswith("yardwright_"):
+                ours[action.objectName()] = one.toString()
+            else:
+                others.add(one.toString())
+    others.update(one.key().toString() for one in iface.mainWindow().findChildren(QShortcut))
+    return {"ours": ours, "others": sorted(others - {""})}
 
 
 def line_on_screen(number):
@@ -48,11 +61,12 @@ def drive(desk):
     desk.result["course"] = bar.findChild(QComboBox, "yardwright_course").currentText()
     desk.shot("opened")
 
+    desk.result["keys"] = keys()
     holes = bar.findChild(QComboBox, "yardwright_hole")
     desk.click(tool(bar, "next"))
     yield 600
     desk.result["hole"] = holes.currentText()
-    desk.click(tool(bar, "view_play_up"))
+    desk.key("alt+2")
     yield 900
     desk.result["play_up"] = line_on_screen(2)
     desk.shot("play_up")

@@ -54,6 +54,12 @@ def test_a_hole_chosen_turned_and_measured(course_file, tmp_path):
     assert found["rotation_of_approach"] == pytest.approx(-45, abs=0.05)
     assert found["hole_by_key"] == "1  Burn  par 4"
 
+    ours, others = found["keys"]["ours"], found["keys"]["others"]
+    assert len(ours) == len(set(ours.values())) >= 30 and "Ctrl+S" in others
+    for mine in ours.values():
+        clashes = [one for one in others if one == mine or mine.startswith(f"{one}, ")]
+        assert clashes == [], mine
+
     assert found["title"] == "Measure: Larkmere"
     # The bunker begins 223 yards up and 16 aside: hypot(16, 223) = 223.6.
     assert found["reach"] == "224"

@@ -5,12 +5,11 @@ QGIS imports this at its start: the map tools are made when the first of them is
 
 from qgis.core import QgsSettings
 from qgis.PyQt.QtCore import QObject, Qt
-from qgis.PyQt.QtGui import QKeySequence
 from qgis.PyQt.QtWidgets import QAction, QActionGroup, QComboBox, QInputDialog, QToolBar
 
 from ..model.kinds import BY_NAME, VIEWS
 from ..resources import icon
-from .words import told_in, tr
+from .words import told_in, tr, with_keys
 
 KEYS = {
     "hole": "L",
@@ -106,8 +105,7 @@ class DrawingBar(QObject):
     def _action(self, name, text, keys):
         action = QAction(icon(name), text, self)
         action.setObjectName(f"yardwright_{name}")
-        shown = QKeySequence(keys).toString(QKeySequence.SequenceFormat.NativeText)
-        self._tips[name] = f"{text} ({shown})"
+        self._tips[name] = with_keys(text, keys)
         action.setWhatsThis(
             tr(
                 "{}. Each click sets a corner; a right click ends, Backspace takes one back, Esc gives up."

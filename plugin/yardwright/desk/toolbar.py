@@ -13,9 +13,25 @@ from ..model.kinds import BY_NAME
 from ..resources import icon
 from .drawing_bar import DrawingBar
 from .in_hand import CourseInHand
-from .words import tell, told_in, tr
+from .words import tell, told_in, tr, with_keys
 
 _VIEWS = ("north", "play", "approach")
+_KEYS = {
+    "new_course": "Alt+Y, N",
+    "open_course": "Alt+Y, Ctrl+O",
+    "previous": "Alt+PgUp",
+    "next": "Alt+PgDown",
+    "view_north_up": "Alt+1",
+    "view_play_up": "Alt+2",
+    "view_approach_up": "Alt+3",
+    "import_features": "Alt+Y, I",
+    "measure": "Alt+Y, D",
+    "check_markers": "Alt+Y, C",
+    "export_windows": "Alt+Y, V",
+    "hole_panel": "Alt+Y, J",
+}
+"""What is done again and again has one stroke, all else the letter that follows Alt+Y (see also
+``drawing_bar.KEYS``). A test in a real desktop sees that QGIS has no such keys of its own."""
 
 
 def add_toolbar(iface):
@@ -142,11 +158,12 @@ class CourseTools(QObject):
                     handler()
 
         action.triggered.connect(run)
-        self._tips[name] = tip
+        self._tips[name] = with_keys(tip, _KEYS[name])
+        action.setWhatsThis(f"{tip}.")
         self.actions[name] = action
         self.bar.addAction(action)
         self.menu.addAction(action)
-        self.iface.registerMainWindowAction(action, "")
+        self.iface.registerMainWindowAction(action, _KEYS[name])
 
     def _gap(self):
         self.bar.addSeparator()

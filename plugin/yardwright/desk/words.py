@@ -14,6 +14,13 @@ def tr(text):
     return QCoreApplication.translate("Yardwright", text)
 
 
+def with_keys(text, keys):
+    """A tip with the keys that do the same, as this computer writes them."""
+    from qgis.PyQt.QtGui import QKeySequence
+
+    return f"{text} ({QKeySequence(keys).toString(QKeySequence.SequenceFormat.NativeText)})"
+
+
 @contextmanager
 def told_in(bar):
     """Whatever fails inside is told in ``bar`` (a QgsMessageBar): what happened, and what to do.
