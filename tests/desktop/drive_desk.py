@@ -126,9 +126,30 @@ def drive(desk):
     desk.shot("brought_in", dialog)
     desk.result["log_is_shown"] = dialog.runButton().isVisible() is False
     desk.result["bunkers"] = layer_of("bunker").featureCount()
-    desk.result["told"] = [item.text() for item in iface.messageBar().items() if item.title() == "Yardwright"]
     dialog.close()
-    yield 200
+    yield 300
+    desk.click(tool(bar, "hole_panel"))
+    yield 600
+    desk.key("alt+y", "b")
+    yield 400
+    canvas = iface.mapCanvas()
+    places = [(canvas.width() * x, canvas.height() * y) for x, y in ((0.5, 0.4), (0.6, 0.4), (0.55, 0.5))]
+    for place in places:
+        desk.click(canvas.viewport(), place)
+        yield 250
+    desk.shot("drawing")
+    desk.click(canvas.viewport(), places[-1], button=3)
+    yield 600
+    desk.result["drawn"] = (layer_of("bunker").featureCount(), layer_of("bunker").undoStack().count())
+    panel = tools.panels["hole_panel"]
+    desk.result["panel"] = [
+        panel.drawn.topLevelItem(row).text(0) for row in range(panel.drawn.topLevelItemCount())
+    ]
+    layer_of("bunker").undoStack().undo()
+    desk.result["undone"] = layer_of("bunker").featureCount()
+    layer_of("bunker").rollBack()
+    canvas.unsetMapTool(canvas.mapTool())
+    desk.result["told"] = [item.text() for item in iface.messageBar().items() if item.title() == "Yardwright"]
 
 
 desktop_drive.run(drive)

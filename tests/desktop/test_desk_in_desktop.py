@@ -73,4 +73,7 @@ def test_a_hole_chosen_turned_and_measured(course_file, tmp_path):
     assert found["messages"] == []
     assert found["prefilled"] == str(course_file)
     assert found["bunkers"] == 2 and found["log_is_shown"]
+    # Drawn by mouse after a stroke of keys, in one step that undoes.
+    assert found["drawn"] == [3, 1] and found["undone"] == 2
+    assert "✓  Green" in found["panel"] and "✓  Line of play" in found["panel"]
     assert found["told"] == ["Brought in: Bunker 1. The log says more."]
