@@ -294,8 +294,8 @@ def _green_text(rows, unit):
         return tr("Green: not measured yet")
     green = rows[0]
     depth, width = (f"{to_unit(one, unit):.1f}" for one in (green.depth, green.width))
-    words = tr("Green {} {} deep, {} wide; approach {}° from the {}")
-    return words.format(depth, unit, width, f"{green.approach_azimuth:.0f}", green.approach_from)
+    words = tr("Green {} {} deep, {} wide; approach {}° ({})")
+    return words.format(depth, unit, width, round(green.approach_azimuth) % 360, green.approach_from)
 
 
 def _text(value):

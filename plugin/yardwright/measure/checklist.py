@@ -82,7 +82,7 @@ def _fairway(hole, here):
 
 def _counted(kind, here):
     count = len(here.get(kind, ()))
-    return Item(kind, THERE if count else NONE, _title(kind), str(count) if count else "none")
+    return Item(kind, THERE if count else NONE, _title(kind), str(count) if count else "none of its own")
 
 
 def _par(hole, played, unit):
