@@ -43,6 +43,25 @@ def test_a_hole_that_is_only_on_the_card(panel):
     assert panel.green.text() == "Green: not measured yet"
 
 
+def test_it_guides_through_a_first_hole(panel, drawing, hand, monkeypatch, qtbot):  # noqa: F811
+    """Line of play, tee, green, fairway: each is asked for until it is drawn, then nothing is left."""
+    panel.draw.connect(drawing.take)
+    drawing.in_hand.choose_tee_set("Heron")
+    panel.in_hand.choose_hole(3)
+    steps = {
+        "line of play": ((-120, 60), (-120, 180)),
+        "tees": ((-125, 50), (-115, 50), (-115, 60), (-125, 60)),
+        "the green": ((-130, 170), (-110, 170), (-110, 190), (-130, 190)),
+    }
+    for words, places in steps.items():
+        qtbot.waitUntil(lambda words=words: words in panel.guide.text(), timeout=3000)
+        panel.take.click()
+        hand.draw(*places)
+    qtbot.waitUntil(lambda: panel.guide.isHidden() and panel.take.isHidden(), timeout=3000)
+    # A par 3 of 120 yards from the front of its tee.
+    assert rows(panel.figures)[0][:2] == ["Heron", "120"]
+
+
 def test_it_follows_every_edit(panel, drawing, hand, qtbot):  # noqa: F811
     drawing.take("bunker")
     hand.draw((30, 250), (45, 250), (45, 265))

@@ -71,6 +71,14 @@ class HolePanel(QgsDockWidget):
         self.empty.setWordWrap(True)
         layout.addWidget(self.empty)
 
+        self.guide = QLabel()
+        self.guide.setWordWrap(True)
+        self.take = QPushButton()
+        self.take.clicked.connect(lambda: self.draw.emit(self._next))
+        self._next = ""
+        layout.addWidget(self.guide)
+        layout.addWidget(self.take, 0, Qt.AlignmentFlag.AlignLeft)
+
         self.pointer = QFormLayout()
         self.pointer.setContentsMargins(0, 0, 0, 0)
         self._pointer_lines = []
@@ -153,6 +161,7 @@ class HolePanel(QgsDockWidget):
         self.drawn.clear()
         self.green.clear()
         self.notes.clear()
+        self._guide(())
         if place < 0:
             self.title.setText(tr("No hole"))
             return
@@ -200,7 +209,9 @@ class HolePanel(QgsDockWidget):
     def _fill_drawn(self, number):
         from ..measure.checklist import checklist
 
-        for item in checklist(self.in_hand.course(), number, self.in_hand.index()):
+        items = checklist(self.in_hand.course(), number, self.in_hand.index())
+        self._guide(items)
+        for item in items:
             line = QTreeWidgetItem([f"{_SIGNS[item.state]}  {item.title}", item.text])
             line.setData(0, Qt.ItemDataRole.UserRole, item.kind)
             for column in (0, 1):
@@ -214,6 +225,23 @@ class HolePanel(QgsDockWidget):
                     line.setForeground(column, QBrush(QColor("#7a8288")))
             self.drawn.addTopLevelItem(line)
         _fit(self.drawn)
+
+    def _guide(self, items):
+        """Say what is to be drawn next, as one who draws a first hole wants to know."""
+        self._next = next((item.kind for item in items if item.state == "missing" and item.kind), "")
+        words = {
+            "hole": tr(
+                "Next, the line of play: click at the back tee, at each turn and in the middle of the green. "
+                "A right click ends it."
+            ),
+            "tee": tr("Next, the tees: click round each; its tee set is asked for once."),
+            "green": tr("Next, the green: click round its margin. A right click closes it."),
+            "fairway": tr("Next, the fairway: click round its margin, or let the curve follow your clicks."),
+        }
+        self.guide.setText(words.get(self._next, ""))
+        self.guide.setVisible(bool(self._next))
+        self.take.setText(tr("Take the tool"))
+        self.take.setVisible(bool(self._next))
 
     def _fill_notes(self, number):
         layer = self.in_hand.layer("hole_note")
