@@ -107,6 +107,18 @@ def test_a_curve_goes_smoothly_through_the_clicks(drawing, hand):
     assert (20 * GRID) ** 2 * 1.1 < row.geometry().area() < (20 * GRID) ** 2 * 1.6
 
 
+def test_following_the_pointer_takes_its_way(drawing, hand):
+    drawing.draw_as("stream")
+    drawing.take("path")
+    hand.click(60, 100)
+    for step in range(1, 21):
+        QTest.mouseMove(hand.canvas.viewport(), hand.pixel(60 + step, 100 + 5 * step))
+    hand.click(80, 200, button=Qt.MouseButton.RightButton)
+    (row,) = new_rows(drawing.in_hand.layer("path"))
+    assert len(row.geometry().asPolyline()) > 5
+    assert row.geometry().length() == pytest.approx(102 * GRID, rel=0.1)
+
+
 def test_backspace_takes_a_click_back_and_escape_gives_up(drawing, hand):
     drawing.take("bunker")
     for x, y in ((30, 250), (45, 250), (90, 90)):

@@ -30,7 +30,8 @@ class DrawTool(QgsMapToolDigitizeFeature):
     ``ask_tee_set()``, which returns the tee set in hand, asked for once, or None when the user will not say.
 
     Signals: ``pointed`` (the pointer's place on the map after snapping, QgsPointXY, None when the tool is
-    laid down, and the places clicked so far, in the map's CRS); ``drawn`` (kind, id of the feature).
+    laid down, and what would be drawn were it clicked there: places in the map's CRS, [] while nothing is
+    begun); ``drawn`` (kind, id of the feature).
     """
 
     pointed = pyqtSignal(object, object)
@@ -78,15 +79,12 @@ class DrawTool(QgsMapToolDigitizeFeature):
     def cadCanvasMoveEvent(self, event):
         """Follows the pointer; ``event`` is a QgsMapMouseEvent that is snapped already."""
         super().cadCanvasMoveEvent(event)
-        place = event.mapPoint()
-        self._show_curve(place)
-        self.pointed.emit(place, self.clicked())
+        self._point(event.mapPoint())
 
     def cadCanvasReleaseEvent(self, event):
         """A click; the right one ends a line or an outline."""
         super().cadCanvasReleaseEvent(event)
-        self._show_curve(None)
-        self.pointed.emit(event.mapPoint(), self.clicked())
+        self._point(event.mapPoint())
 
     def keyPressEvent(self, event):
         """Backspace takes the last click back, Esc gives up: after either the curve is another."""
@@ -109,10 +107,19 @@ class DrawTool(QgsMapToolDigitizeFeature):
         layer = self.in_hand.layer(self.kind)
         return QgsCoordinateTransform(crs if layer is None else layer.crs(), crs, self.in_hand.project)
 
-    def _show_curve(self, place):
+    def _point(self, place):
+        places = self.clicked()
+        outline = [*places, place] if places else []
+        if outline and self._how == "curve":
+            outline = _smooth(outline, self.mode() == QgsMapToolCapture.CaptureMode.CapturePolygon)
+            self._show_curve(outline)
+        else:
+            self._show_curve(None)
+        self.pointed.emit(place, outline)
+
+    def _show_curve(self, curve):
         """Show the smooth curve as it would become; None shows none."""
-        places = self.clicked() if place is not None and self._how == "curve" else []
-        if len(places) < 1:
+        if curve is None:
             if self._band is not None:
                 self.canvas().scene().removeItem(self._band)
                 self._band = None
@@ -122,8 +129,6 @@ class DrawTool(QgsMapToolDigitizeFeature):
             self._band.setColor(QColor("#ffb627"))
             self._band.setSecondaryStrokeColor(QColor(20, 24, 28, 200))
             self._band.setWidth(2)
-        closed = self.mode() == QgsMapToolCapture.CaptureMode.CapturePolygon
-        curve = _smooth([*places, place], closed)
         self._band.setToGeometry(QgsGeometry.fromPolylineXY(curve), None)
 
     # What was drawn

@@ -70,7 +70,7 @@ class DrawingBar(QObject):
         for how, text in (
             ("clicks", tr("Straight sides from click to click")),
             ("curve", tr("A smooth curve through the clicks")),
-            ("stream", tr("Follow the moving pointer: a click begins, a click ends")),
+            ("stream", tr("Follow the moving pointer: a click begins, a right click ends")),
         ):
             action = self._action(f"draw_{how}", text, f"Alt+Y, {HOW_KEYS[how]}")
             action.setCheckable(True)

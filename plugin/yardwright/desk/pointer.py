@@ -1,6 +1,6 @@
 """The figures under the pointer: worked out as it moves, shown beside it and told to whoever listens."""
 
-from qgis.core import QgsCoordinateTransform, QgsPointXY
+from qgis.core import QgsCoordinateTransform
 from qgis.PyQt.QtCore import QObject, QPoint, Qt, pyqtSignal
 from qgis.PyQt.QtWidgets import QLabel
 
@@ -61,12 +61,12 @@ class PointerFigures(QObject):
         if self._tool is None:
             self.figures.emit(self.told(place, [], None))
 
-    def _pointed(self, place, clicked):
+    def _pointed(self, place, outline):
         if place is None:
             self.label.hide()
             self.figures.emit([])
             return
-        told = self.told(place, clicked, self._tool.kind)
+        told = self.told(place, outline, self._tool.kind)
         self.figures.emit(told)
         self._show(told, place)
 
@@ -88,14 +88,14 @@ class PointerFigures(QObject):
 
     # What is told
 
-    def told(self, place, clicked, kind):
-        """``[(title, text)]`` of a place on the map; clicked: the places clicked so far of a ``kind``."""
+    def told(self, place, outline, kind):
+        """``[(title, text)]`` of a place on the map; outline: what would be drawn there of a ``kind``."""
         from ..measure.pointer import point_figures
 
         played, to_frame = self._way_to_frame()
         if played is None:
             return []
-        point = to_frame(place)
+        (point,) = to_frame([place])
         found = point_figures(played, point, self.in_hand.tee_set)
         if found is None or found.aside > _FAR_M:
             return []
@@ -103,12 +103,12 @@ class PointerFigures(QObject):
         told = _of_point(found, unit)
         if kind == "marker":
             told += self._of_marker(played, point, unit)
-        elif clicked:
-            told += self._of_outline(played, [*map(to_frame, clicked), point], kind, unit)
+        elif outline:
+            told += self._of_outline(played, to_frame(outline), kind, unit)
         return told
 
     def _way_to_frame(self):
-        """``(PlayedHole, function from a place on the map to its frame)``, kept until something changes."""
+        """``(PlayedHole, function from places on the map to its frame)``, kept until something changes."""
         if self._ways is None:
             from ..model.errors import YardwrightError
 
@@ -125,9 +125,9 @@ class PointerFigures(QObject):
         map_crs = self.canvas.mapSettings().destinationCrs()
         to_course = QgsCoordinateTransform(map_crs, self.in_hand.layer("hole").crs(), self.in_hand.project)
 
-        def transform(place):
-            there = to_course.transform(QgsPointXY(place))
-            return to_frame([(there.x(), there.y())])[0].tolist()
+        def transform(places):
+            there = [to_course.transform(place) for place in places]
+            return to_frame([(place.x(), place.y()) for place in there]).tolist()
 
         return transform
 
