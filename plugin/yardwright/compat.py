@@ -29,7 +29,7 @@ def flags_number(flags):
 
 
 def capture_streaming(tool, on):
-    """Let a QgsMapToolCapture follow the moving pointer, or take clicks: a technique of its own since 3.26."""
+    """Let a QgsMapToolCapture follow the moving pointer, or take clicks: named a technique since 3.26."""
     technique = getattr(Qgis, "CaptureTechnique", None)
     if technique is not None and hasattr(tool, "setCurrentCaptureTechnique"):
         tool.setCurrentCaptureTechnique(technique.Streaming if on else technique.StraightSegments)

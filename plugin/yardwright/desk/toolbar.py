@@ -29,6 +29,7 @@ _KEYS = {
     "check_markers": "Alt+Y, C",
     "export_windows": "Alt+Y, V",
     "hole_panel": "Alt+Y, J",
+    "checks_panel": "Alt+Y, Q",
 }
 """What is done again and again has one stroke, all else the letter that follows Alt+Y (see also
 ``drawing_bar.KEYS``). A test in a real desktop sees that QGIS has no such keys of its own."""
@@ -139,6 +140,12 @@ class CourseTools(QObject):
         )
         self._gap()
         self._add("hole_panel", tr("&Hole panel"), tr("See what of the hole is drawn, and its figures"))
+        self._add(
+            "checks_panel",
+            tr("Chec&ks panel"),
+            tr("List what is wrong, doubtful or missing, and repair it"),
+            own_icon=icon("checks"),
+        )
         self.iface.addToolBar(self.bar)
         self.iface.pluginMenu().addMenu(self.menu)
 
@@ -318,6 +325,11 @@ class CourseTools(QObject):
         panel.draw.connect(self.drawing.take)
         self.drawing.follow_pointer().figures.connect(panel.show_pointer)
         return panel
+
+    def _make_checks_panel(self):
+        from .checks_panel import ChecksPanel
+
+        return ChecksPanel(self.in_hand, self.iface.mainWindow())
 
     # Other windows
 

@@ -12,7 +12,7 @@ from .units import YARD
 @dataclass(frozen=True)
 class Filled:
     """``fields``: values by field name. ``row``: the id of a row without geometry that the drawn thing
-    belongs in, as a scorecard leaves for each hole; None for a new one. ``holes``: the numbers it is given."""
+    belongs in, as a scorecard leaves for each hole; None for a new one. ``holes``: numbers it is given."""
 
     fields: dict = field(default_factory=dict)
     row: int = None
