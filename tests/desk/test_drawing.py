@@ -71,7 +71,7 @@ def new_rows(layer):
 
 
 def test_an_outline_is_a_feature_with_all_that_can_be_told(drawing, hand):
-    drawing.seen_in = "2025"
+    drawing.chosen_date = "2025"
     drawing.view_box.setCurrentIndex(1)
     drawing.take("bunker")
     hand.draw((30, 250), (45, 250), (45, 265), (30, 265))
@@ -83,6 +83,25 @@ def test_an_outline_is_a_feature_with_all_that_can_be_told(drawing, hand):
     assert layer.undoStack().count() == 1
     layer.undoStack().undo()
     assert new_rows(layer) == []
+
+
+def test_the_only_image_on_the_map_is_the_one_drawn_from(drawing, hand, project, tmp_path):
+    from qgis.core import QgsGeometry, QgsVectorLayerUtils
+
+    from tests.desk.test_toolbar import image_layer
+
+    image = image_layer(tmp_path)
+    project.addMapLayer(image)
+    rows = drawing.in_hand.layer("image")
+    rows.startEditing()
+    places = {
+        rows.fields().lookupField(name): value for name, value in (("id", "may"), ("source", image.source()))
+    }
+    ground = QgsGeometry.fromRect(QgsRectangle(0, 0, 1, 1))
+    rows.addFeature(QgsVectorLayerUtils.createFeature(rows, ground, places))
+    assert drawing.seen_in == "may"
+    project.layerTreeRoot().findLayer(image.id()).setItemVisibilityChecked(False)
+    assert drawing.seen_in == ""
 
 
 def test_the_next_one_is_drawn_with_the_same_tool(drawing, hand):

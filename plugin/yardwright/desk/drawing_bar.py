@@ -36,13 +36,14 @@ class DrawingBar(QObject):
     """What the drawing toolbar holds.
 
     ``seen_in``, ``view``: the image's id and how well things are seen in it: all that is drawn is given both.
+    ``chosen_date``: the id of the image chosen among the course's dates, None as long as nobody chooses.
     """
 
     def __init__(self, in_hand):
         super().__init__(in_hand)
         self.in_hand = in_hand
         self.iface = in_hand.iface
-        self.seen_in = ""
+        self.chosen_date = None
         self.actions = {}
         self.tools = {}
         self.pointer = None
@@ -143,6 +144,18 @@ class DrawingBar(QObject):
         self.bar.deleteLater()
 
     # What is drawn from
+
+    @property
+    def seen_in(self):
+        """The id of the image drawn from: the one chosen, else the only one the map shows, else ""."""
+        if self.chosen_date is not None:
+            return self.chosen_date
+        from .dates import dates_of
+
+        root = self.in_hand.project.layerTreeRoot()
+        nodes = {date.id: root.findLayer(date.layer_id) for date in dates_of(self.in_hand) if date.layer_id}
+        shown = [date for date, node in nodes.items() if node is not None and node.isVisible()]
+        return shown[0] if len(shown) == 1 else ""
 
     @property
     def view(self):

@@ -29,6 +29,7 @@ _KEYS = {
     "check_markers": "Alt+Y, C",
     "export_windows": "Alt+Y, V",
     "hole_panel": "Alt+Y, J",
+    "dates_panel": "Alt+Y, Y",
     "checks_panel": "Alt+Y, Q",
 }
 """What is done again and again has one stroke, all else the letter that follows Alt+Y (see also
@@ -140,6 +141,12 @@ class CourseTools(QObject):
         )
         self._gap()
         self._add("hole_panel", tr("&Hole panel"), tr("See what of the hole is drawn, and its figures"))
+        self._add(
+            "dates_panel",
+            tr("&Dates panel"),
+            tr("Show the images of the course by date, and compare two of them"),
+            own_icon=icon("dates"),
+        )
         self._add(
             "checks_panel",
             tr("Chec&ks panel"),
@@ -324,6 +331,18 @@ class CourseTools(QObject):
         panel.step.connect(self.step)
         panel.draw.connect(self.drawing.take)
         self.drawing.follow_pointer().figures.connect(panel.show_pointer)
+        return panel
+
+    def _make_dates_panel(self):
+        from .dates_panel import DatesPanel
+
+        panel = DatesPanel(self.in_hand, self.iface.mainWindow())
+
+        def date_changed():
+            self.drawing.chosen_date = panel.date_in_hand
+
+        panel.date_changed.connect(date_changed)
+        date_changed()
         return panel
 
     def _make_checks_panel(self):

@@ -1,0 +1,696 @@
+"""The dates panel: the course's images by date, one alone or two compared, and what was drawn from each."""
+
+from qgis.core import QgsApplication
+from qgis.gui import QgsDockWidget
+from qgis.PyQt import sip
+from qgis.PyQt.QtCore import QDate, QEvent, QSize, Qt, QTimer, pyqtSignal
+from qgis.PyQt.QtGui import QFont, QKeySequence
+from qgis.PyQt.QtWidgets import (
+    QAbstractItemView,
+    QAction,
+    QActionGroup,
+    QCheckBox,
+    QComboBox,
+    QDateEdit,
+    QDialog,
+    QDialogButtonBox,
+    QDockWidget,
+    QFormLayout,
+    QGroupBox,
+    QHBoxLayout,
+    QHeaderView,
+    QLabel,
+    QLineEdit,
+    QMenu,
+    QPushButton,
+    QSizePolicy,
+    QStackedWidget,
+    QToolButton,
+    QTreeWidget,
+    QTreeWidgetItem,
+    QVBoxLayout,
+    QWidget,
+)
+
+from ..model.errors import YardwrightError
+from ..resources import icon
+from .comparing import Comparison, LinkedView, layers_with
+from .dates import (
+    NOT_SAID,
+    counts,
+    course_layers,
+    credit_of,
+    dates_of,
+    day_in,
+    drawn_only,
+    expression_of,
+    rasters_without_date,
+    take_up,
+)
+from .words import told_in, tr
+
+FLIP_KEY = Qt.Key.Key_F4
+_DATE, _RASTER = Qt.ItemDataRole.UserRole, Qt.ItemDataRole.UserRole + 1
+
+
+class DatesPanel(QgsDockWidget):
+    """The course's dates.
+
+    ``date_in_hand``: the id of the date that is drawn from, "" for none: the one chosen here, or the only
+    one that the map shows. ``date_changed`` tells of another. ``date_at(place)`` knows of the divider too.
+    """
+
+    date_changed = pyqtSignal()
+
+    def __init__(self, in_hand, parent=None):
+        super().__init__(parent)
+        self.setObjectName("yardwright_dates_panel")
+        self.setWindowTitle(tr("Dates"))
+        self.setWindowIcon(icon("dates"))
+        self.in_hand = in_hand
+        self.canvas = in_hand.iface.mapCanvas()
+        self.date_in_hand = ""
+        self.dates = []
+        self.linked = None
+        self._second = ""
+        self._showing = False
+        self._place = self._pair = self._worn = None
+        self._styles = {}
+        self._held_by_key = False
+        self._build()
+        self.comparison = Comparison(self.canvas, self._second_layers, self)
+        self._soon = QTimer(self)
+        self._soon.setSingleShot(True)
+        self._soon.setInterval(30)
+        self._soon.timeout.connect(self.refresh)
+        root = in_hand.project.layerTreeRoot()
+        self._connections = [
+            (signal, signal.connect(slot))
+            for signal, slot in (
+                (in_hand.course_changed, self._soon.start),
+                (in_hand.edited, self._soon.start),
+                (root.visibilityChanged, self._visibility_changed),
+                (self.visibilityChanged, self._shown),
+            )
+        ]
+        self._style_connections = []
+        self._watched = [self.canvas, in_hand.iface.mainWindow(), self]
+        for one in self._watched:
+            one.installEventFilter(self)
+        self.refresh()
+
+    def let_go(self):
+        """Listen to nothing any more, and leave the map as it was found."""
+        self._soon.stop()
+        while self._connections:
+            signal, connection = self._connections.pop()
+            signal.disconnect(connection)
+        for one in self._watched:
+            one.removeEventFilter(self)
+        self._watched = []
+        self._close_linked()
+        self.comparison.let_go()
+        self._wear({})
+
+    # The surface
+
+    def _build(self):
+        self.pages = QStackedWidget(self)
+        self.empty = QLabel(self.pages)
+        self.empty.setWordWrap(True)
+        self.empty.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        self.empty.setMargin(16)
+        self.pages.addWidget(self.empty)
+        body = QWidget(self.pages)
+        layout = QVBoxLayout(body)
+        layout.setContentsMargins(6, 6, 6, 6)
+        layout.addWidget(self._build_list(), 1)
+        layout.addWidget(self._build_comparing())
+        layout.addWidget(self._build_filter())
+        self.pages.addWidget(body)
+        self.setWidget(self.pages)
+
+    def _build_list(self):
+        box = QWidget(self)
+        layout = QVBoxLayout(box)
+        layout.setContentsMargins(0, 0, 0, 0)
+        self.list = QTreeWidget(box)
+        self.list.setObjectName("yardwright_dates")
+        self.list.setAccessibleName(tr("Dates"))
+        self.list.setWhatsThis(
+            tr("The dates of the course’s images, newest first. Click one to see it alone on the map.")
+        )
+        self.list.setHeaderLabels([tr("Date"), tr("Ground"), tr("Print"), tr("Credit")])
+        head = self.list.headerItem()
+        head.setToolTip(1, tr("What a pixel covers on the ground"))
+        head.setToolTip(2, tr("Whether it may be printed"))
+        self.list.setRootIsDecorated(False)
+        self.list.setAllColumnsShowFocus(True)
+        self.list.setUniformRowHeights(True)
+        self.list.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+        self.list.setMinimumHeight(96)
+        header = self.list.header()
+        for column in range(3):
+            header.setSectionResizeMode(column, QHeaderView.ResizeMode.ResizeToContents)
+        self.list.itemClicked.connect(self._clicked)
+        self.list.itemActivated.connect(self._clicked)
+        self.list.currentItemChanged.connect(lambda *_: self._enable())
+        layout.addWidget(self.list)
+        self.take_up_button = QPushButton(icon("dates_take_up"), tr("&Make it a date…"), box)
+        self.take_up_button.setObjectName("yardwright_take_up")
+        self.take_up_button.setToolTip(tr("Make the chosen raster layer one of the course’s dates"))
+        self.take_up_button.clicked.connect(self._ask_date)
+        layout.addWidget(self.take_up_button, 0, Qt.AlignmentFlag.AlignLeft)
+        return box
+
+    def _build_comparing(self):
+        box = QGroupBox(tr("Compare with"), self)
+        layout = QVBoxLayout(box)
+        self.second_box = QComboBox(box)
+        self.second_box.setObjectName("yardwright_second_date")
+        self.second_box.setAccessibleName(tr("Compare with"))
+        self.second_box.setToolTip(tr("The other date of the pair"))
+        self.second_box.activated.connect(lambda row: self.choose_second(self.second_box.itemData(row)))
+        layout.addWidget(self.second_box)
+        row = QHBoxLayout()
+        key = QKeySequence(FLIP_KEY).toString(QKeySequence.SequenceFormat.NativeText)
+        self.flip_button = self._button(
+            "dates_flip",
+            tr("Flip"),
+            tr("While held, the map shows the other date; so does the key {}").format(key),
+        )
+        self.flip_button.pressed.connect(lambda: self.flip(True))
+        self.flip_button.released.connect(lambda: self.flip(False))
+        self.swipe_button = self._button(
+            "dates_swipe", tr("Swipe"), tr("Lay the other date beyond a divider; drag it by its handle")
+        )
+        self.swipe_button.setCheckable(True)
+        self.swipe_button.setPopupMode(QToolButton.ToolButtonPopupMode.MenuButtonPopup)
+        self.swipe_button.setMenu(self._directions())
+        self.swipe_button.clicked.connect(self.swipe)
+        self.linked_button = self._button(
+            "dates_side_by_side",
+            tr("Side by side"),
+            tr("See the other date in a second view that moves, zooms and turns with the map"),
+        )
+        self.linked_button.setCheckable(True)
+        self.linked_button.clicked.connect(self.show_linked)
+        for button in (self.flip_button, self.swipe_button, self.linked_button):
+            row.addWidget(button)
+        layout.addLayout(row)
+        self.compare_box = box
+        return box
+
+    def _button(self, name, text, tip):
+        button = QToolButton(self)
+        button.setObjectName(f"yardwright_{name}")
+        button.setIcon(icon(name))
+        button.setIconSize(QSize(24, 24))
+        button.setText(text)
+        button.setToolTip(tip)
+        button.setWhatsThis(tip)
+        button.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextUnderIcon)
+        button.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        return button
+
+    def _directions(self):
+        menu = QMenu(self)
+        group = QActionGroup(menu)
+        self.across_action = QAction(tr("Left and right"), group)
+        self.down_action = QAction(tr("Above and below"), group)
+        for action in (self.across_action, self.down_action):
+            action.setCheckable(True)
+            menu.addAction(action)
+            action.triggered.connect(lambda *_: self.swipe(True))
+        self.across_action.setChecked(True)
+        return menu
+
+    def _build_filter(self):
+        box = QGroupBox(tr("Show only"), self)
+        box.setToolTip(
+            tr("This is for the eye: features that are not shown stay in the course and in all figures.")
+        )
+        layout = QFormLayout(box)
+        self.seen_in_box = QComboBox(box)
+        self.seen_in_box.setObjectName("yardwright_seen_in")
+        self.seen_in_box.setAccessibleName(tr("What was drawn from"))
+        self.seen_in_box.activated.connect(lambda *_: self._filter())
+        layout.addRow(tr("Drawn from"), self.seen_in_box)
+        self.hidden_box = QCheckBox(tr("What is &partly hidden"), box)
+        self.hidden_box.setObjectName("yardwright_partly_hidden")
+        self.hidden_box.toggled.connect(lambda *_: self._filter())
+        layout.addRow(self.hidden_box)
+        self.count_label = QLabel(box)
+        self.count_label.setWordWrap(True)
+        layout.addRow(self.count_label)
+        return box
+
+    # Keeping up
+
+    def refresh(self, *_):
+        """Read the dates again; the lists only while somebody sees them."""
+        with told_in(self.in_hand.iface.messageBar()):
+            if self._place != self.in_hand.place:
+                self._place = self.in_hand.place
+                self.hidden_box.setChecked(False)
+                self.seen_in_box.setCurrentIndex(0)
+            self.dates = dates_of(self.in_hand)
+            self._settle()
+            if self.isVisible():
+                self._fill()
+            self._restyle()
+            if self.isVisible():
+                self._count()
+
+    def _shown(self, visible):
+        if visible:
+            self._soon.start()
+
+    def _visibility_changed(self, *_):
+        """Somebody has ticked a layer on or off."""
+        if not self._showing:
+            with told_in(self.in_hand.iface.messageBar()):
+                self._settle()
+            self._soon.start()
+
+    def _settle(self):
+        """Find the date in hand and its pair, and let go of comparisons that have none."""
+        seen = [date.id for date in self.dates if self._is_on_map(date)]
+        chosen = self.date_in_hand if self.date_in_hand in seen else ""
+        if len(seen) == 1:
+            chosen = seen[0]
+        before, self.date_in_hand = self.date_in_hand, chosen
+        others = [date.id for date in self._pairable()]
+        if self._second not in others:
+            self._second = before if before in others else next(iter(others), "")
+        self._compare_again()
+        if chosen != before:
+            self.date_changed.emit()
+
+    def _pairable(self):
+        """The dates that the one in hand can be compared with."""
+        return [date for date in self.dates if date.id != self.date_in_hand and self._layer(date) is not None]
+
+    def _date(self, date_id):
+        return next((date for date in self.dates if date.id == date_id), None)
+
+    def _layer(self, date):
+        return self.in_hand.project.mapLayer(date.layer_id) if date is not None and date.layer_id else None
+
+    def _node(self, date):
+        if date is None or not date.layer_id:
+            return None
+        return self.in_hand.project.layerTreeRoot().findLayer(date.layer_id)
+
+    def _is_on_map(self, date):
+        node = self._node(date)
+        return node is not None and node.isVisible()
+
+    def _fill(self):
+        if self.in_hand.place is None:
+            self._say_empty(tr("There is no course in this project: start a new one, or open one."))
+            return
+        rasters = rasters_without_date(self.in_hand)
+        if not self.dates and not rasters:
+            self._say_empty(
+                tr(
+                    "The course has no images yet: add an aerial image to the project, "
+                    "then make it one of the course’s dates here."
+                )
+            )
+            return
+        self.pages.setCurrentIndex(1)
+        chosen = self.list.currentItem()
+        chosen = (chosen.data(0, _DATE), chosen.data(0, _RASTER)) if chosen is not None else None
+        self.list.clear()
+        for date in self.dates:
+            self._add_date(date)
+        for layer in rasters:
+            self._add_raster(layer)
+        for row in range(self.list.topLevelItemCount()):
+            item = self.list.topLevelItem(row)
+            if (item.data(0, _DATE), item.data(0, _RASTER)) == chosen:
+                self.list.setCurrentItem(item)
+        self._fill_boxes()
+        self._enable()
+
+    def _say_empty(self, text):
+        self.empty.setText(text)
+        self.pages.setCurrentIndex(0)
+
+    def _add_date(self, date):
+        ground = "" if date.gsd_m is None else tr("{} m").format(f"{date.gsd_m:.3g}")
+        print_allowed = tr("yes") if date.print_allowed else tr("no")
+        item = QTreeWidgetItem([date.title, ground, print_allowed, date.credit])
+        item.setData(0, _DATE, date.id)
+        on_map = self._is_on_map(date)
+        eye = "/mActionShowAllLayers.svg" if on_map else "/mActionHideAllLayers.svg"
+        item.setIcon(0, QgsApplication.getThemeIcon(eye))
+        if date.id == self.date_in_hand and date.id:
+            font = QFont(self.list.font())
+            font.setBold(True)
+            item.setFont(0, font)
+            tip = tr("The map shows this date, and what is drawn is drawn from it.")
+        elif self._layer(date) is None:
+            self._dim(item)
+            tip = tr("No layer of this project shows it: add {} to the project.").format(
+                date.source or tr("its image")
+            )
+        else:
+            tip = tr("Click to see this date alone.")
+        for column in range(4):
+            item.setToolTip(column, "\n".join(filter(None, (tip, date.credit))))
+        self.list.addTopLevelItem(item)
+
+    def _add_raster(self, layer):
+        item = QTreeWidgetItem([layer.name()])
+        item.setData(0, _RASTER, layer.id())
+        self._dim(item)
+        self.list.addTopLevelItem(item)
+        item.setText(0, tr("{} (not yet one of the course’s dates)").format(layer.name()))
+        item.setFirstColumnSpanned(True)
+        item.setToolTip(0, tr("Choose it and press “Make it a date”."))
+
+    def _dim(self, item):
+        font = QFont(self.list.font())
+        font.setItalic(True)
+        for column in range(4):
+            item.setFont(column, font)
+            item.setForeground(column, self.palette().placeholderText())
+
+    def _fill_boxes(self):
+        self.second_box.clear()
+        for date in self._pairable():
+            self.second_box.addItem(date.title, date.id)
+        self.second_box.setCurrentIndex(self.second_box.findData(self._second))
+        if not self.second_box.count():
+            self.second_box.addItem(tr("No other date is in this project"))
+        chosen = self.seen_in_box.currentData()
+        self.seen_in_box.clear()
+        self.seen_in_box.addItem(tr("any date"), None)
+        for date in self.dates:
+            if date.id:
+                self.seen_in_box.addItem(date.title, date.id)
+        self.seen_in_box.addItem(tr("no date that is known"), NOT_SAID)
+        self.seen_in_box.setCurrentIndex(max(0, self.seen_in_box.findData(chosen)))
+
+    def _enable(self):
+        pair = self._pair_exists()
+        reason = "" if pair else tr("It needs two dates of the course in the project.")
+        self.compare_box.setToolTip(reason)
+        for thing in (self.second_box, self.flip_button, self.swipe_button, self.linked_button):
+            thing.setEnabled(pair)
+        self.swipe_button.setChecked(self.comparison.swiping)
+        self.linked_button.setChecked(self.linked is not None)
+        item = self.list.currentItem()
+        self.take_up_button.setVisible(
+            any(self.list.topLevelItem(row).data(0, _RASTER) for row in range(self.list.topLevelItemCount()))
+        )
+        self.take_up_button.setEnabled(item is not None and bool(item.data(0, _RASTER)))
+
+    def _pair_exists(self):
+        return self._layer(self._date(self._second)) is not None
+
+    # One date
+
+    def _clicked(self, item, _column=0):
+        with told_in(self.in_hand.iface.messageBar()):
+            if item.data(0, _RASTER) is None:
+                self.show_date(item.data(0, _DATE))
+
+    def show_date(self, date_id):
+        """Show one date alone: of the dates' layers only its own is on. Raises YardwrightError."""
+        date = self._date(date_id)
+        node = self._node(date)
+        if node is None:
+            raise YardwrightError(
+                tr("No layer of this project shows the image of {}.").format(
+                    date.title if date is not None else date_id
+                ),
+                tr("Add {} to the project.").format((date and date.source) or tr("its image")),
+            )
+        self._showing = True
+        try:
+            for other in self.dates:
+                other_node = self._node(other)
+                if other_node is not None and other_node is not node:
+                    other_node.setItemVisibilityChecked(False)
+            if not node.isVisible():
+                node.setItemVisibilityCheckedParentRecursive(True)
+        finally:
+            self._showing = False
+        self._settle()
+        self._soon.start()
+
+    def date_at(self, place):
+        """The id of the date that the map shows at a QgsPointXY in its CRS: beyond the divider the other."""
+        return self._second if self.comparison.shows_second_at(place) else self.date_in_hand
+
+    # Two dates
+
+    def choose_second(self, date_id):
+        """Choose the date that the one in hand is compared with."""
+        if date_id and date_id != self._second:
+            self._second = date_id
+            self._compare_again()
+
+    def flip(self, on):
+        """Show the other date while ``on``, then the first again; the map stays where it is."""
+        with told_in(self.in_hand.iface.messageBar()):
+            self.comparison.hold(on and self._pair_exists())
+
+    def swipe(self, on):
+        """Divide the map between the two dates, or no more."""
+        with told_in(self.in_hand.iface.messageBar()):
+            self.comparison.swipe(on and self._pair_exists(), self.across_action.isChecked())
+        self.swipe_button.setChecked(self.comparison.swiping)
+
+    def show_linked(self, on):
+        """Open the second view, or close it."""
+        with told_in(self.in_hand.iface.messageBar()):
+            if on and self.linked is None and self._pair_exists():
+                self._open_linked()
+            elif not on:
+                self._close_linked()
+        self.linked_button.setChecked(self.linked is not None)
+
+    def _open_linked(self):
+        window = self.in_hand.iface.mainWindow()
+        self.linked = LinkedView(self.canvas, self._second_layers, window)
+        self.linked.closed.connect(self._linked_closed)
+        self.linked.view.installEventFilter(self)
+        self._name_linked()
+        half = self.canvas.width() // 2
+        _put_beside_map(window, self.linked)
+        window.resizeDocks([self.linked], [half], Qt.Orientation.Horizontal)
+
+    def _linked_closed(self):
+        self._close_linked()
+        self.linked_button.setChecked(False)
+
+    def _close_linked(self):
+        linked, self.linked = self.linked, None
+        if linked is not None:
+            linked.closed.disconnect(self._linked_closed)
+            linked.view.removeEventFilter(self)
+            linked.let_go()
+            self.in_hand.iface.mainWindow().removeDockWidget(linked)
+            linked.deleteLater()
+
+    def _name_linked(self):
+        date = self._date(self._second)
+        self.linked.setWindowTitle(tr("Image of {}").format(date.title if date is not None else ""))
+
+    def _second_layers(self):
+        """The map's layers with the second date in the place of the first."""
+        second = self._layer(self._date(self._second))
+        return layers_with(self.canvas.layers(), {date.layer_id for date in self.dates}, second)
+
+    def _compare_again(self):
+        """The pair, or what the map shows of it, may be another."""
+        pair = self.date_in_hand, self._second, self._layer(self._date(self._second))
+        first, second = self._date(self.date_in_hand), self._date(self._second)
+        self.comparison.set_titles(first.title if first else "", second.title if second else "")
+        if not self._pair_exists():
+            self.comparison.swipe(False)
+            self.comparison.hold(False)
+            self._close_linked()
+        elif pair != self._pair:
+            self.comparison.picture.again()
+            if self.linked is not None:
+                self.linked.follow_layers()
+        if self.linked is not None:
+            self._name_linked()
+        self._pair = pair
+
+    # The key
+
+    def eventFilter(self, watched, event):
+        kind = event.type()
+        if kind in (QEvent.Type.KeyPress, QEvent.Type.KeyRelease, QEvent.Type.ShortcutOverride):
+            return self._key(event, kind)
+        if kind in (QEvent.Type.FocusOut, QEvent.Type.WindowDeactivate) and self._held_by_key:
+            # The key's release may go to another window.
+            self._held_by_key = False
+            self.flip(False)
+        return False
+
+    def _key(self, event, kind):
+        if event.key() != FLIP_KEY or event.modifiers() != Qt.KeyboardModifier.NoModifier:
+            return False
+        if not self._pair_exists():
+            return False
+        if kind == QEvent.Type.ShortcutOverride:
+            event.accept()
+        elif not event.isAutoRepeat():
+            self._held_by_key = kind == QEvent.Type.KeyPress
+            self.flip(self._held_by_key)
+        return True
+
+    # What was drawn from which
+
+    def _filter(self):
+        with told_in(self.in_hand.iface.messageBar()):
+            self._restyle()
+            self._count()
+
+    def _expression(self):
+        if self.in_hand.place is None:
+            return ""
+        return expression_of(self.seen_in_box.currentData(), self.hidden_box.isChecked())
+
+    def _count(self):
+        layers = course_layers(self.in_hand)
+        expression = self._expression()
+        shown, every = counts(layers, expression)
+        if expression:
+            text = tr("{} of {} features shown; figures count them all.").format(shown, every)
+            left = [layer.name() for layer in layers if layer.id() not in self._styles]
+            if left:
+                text += " " + tr("These layers are drawn as one picture and show all: {}.").format(
+                    ", ".join(left)
+                )
+        else:
+            text = tr("All {} features shown.").format(every)
+        self.count_label.setText(text)
+
+    def _style_changed(self):
+        """Somebody has given a layer another look: the filter is laid over that one."""
+        self._worn = None
+        self._soon.start()
+
+    def _restyle(self):
+        """Let the map draw only what the filter lets through; with none, everything."""
+        expression = self._expression()
+        layers = course_layers(self.in_hand) if expression else []
+        worn = expression, [layer.id() for layer in layers]
+        if worn == self._worn:
+            return
+        self._worn = worn
+        styles = {layer.id(): drawn_only(layer, expression) for layer in layers}
+        self._wear({layer_id: style for layer_id, style in styles.items() if style}, layers)
+
+    def _wear(self, styles, layers=()):
+        """Have the maps draw layers in other styles, in place of those they have worn from here so far."""
+        for layer, signal, connection in self._style_connections:
+            if not sip.isdeleted(layer):
+                signal.disconnect(connection)
+        self._style_connections = [
+            (layer, layer.styleChanged, layer.styleChanged.connect(self._style_changed)) for layer in layers
+        ]
+        if styles == self._styles:
+            return
+        others = {
+            layer_id: style
+            for layer_id, style in self.canvas.layerStyleOverrides().items()
+            if layer_id not in self._styles
+        }
+        self._styles = styles
+        self.canvas.setLayerStyleOverrides({**others, **styles})
+        self.canvas.refresh()
+        if self.linked is not None:
+            self.linked.follow_layers()
+
+    # A raster becomes a date
+
+    def _ask_date(self):
+        item = self.list.currentItem()
+        layer = self.in_hand.project.mapLayer(item.data(0, _RASTER) or "") if item is not None else None
+        if layer is None:
+            return
+        dialog = TakeUpDialog(layer, self)
+
+        def taken_up():
+            with told_in(self.in_hand.iface.messageBar()):
+                if self.in_hand.project.mapLayer(dialog.layer_id) is None:
+                    raise YardwrightError(
+                        tr("The layer is not in the project any more."), tr("Add it, then try again.")
+                    )
+                take_up(
+                    self.in_hand,
+                    self.in_hand.project.mapLayer(dialog.layer_id),
+                    dialog.day(),
+                    dialog.credit.text().strip(),
+                    dialog.print_allowed.isChecked(),
+                )
+                self.refresh()
+
+        dialog.accepted.connect(taken_up)
+        dialog.open()
+
+
+class TakeUpDialog(QDialog):
+    """Asks for the day a raster was taken on, whom to credit and whether it may be printed."""
+
+    def __init__(self, layer, parent=None):
+        super().__init__(parent)
+        self.setObjectName("yardwright_take_up_dialog")
+        self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        self.setWindowTitle(tr("Make “{}” a date").format(layer.name()))
+        self.layer_id = layer.id()
+        layout = QFormLayout(self)
+        found = QDate.fromString(day_in(layer), Qt.DateFormat.ISODate)
+        self.taken = QDateEdit(found if found.isValid() else QDate.currentDate(), self)
+        self.taken.setDisplayFormat("yyyy-MM-dd")
+        self.taken.setCalendarPopup(True)
+        layout.addRow(tr("&Taken on"), self.taken)
+        self.credit = QLineEdit(credit_of(layer), self)
+        self.credit.setPlaceholderText(tr("who is to be named beside it"))
+        layout.addRow(tr("&Credit"), self.credit)
+        self.print_allowed = QCheckBox(tr("It may be &printed"), self)
+        layout.addRow(self.print_allowed)
+        kinds = QDialogButtonBox.StandardButton
+        self.buttons = QDialogButtonBox(kinds.Ok | kinds.Cancel, self)
+        self.buttons.accepted.connect(self.accept)
+        self.buttons.rejected.connect(self.reject)
+        layout.addRow(self.buttons)
+
+    def day(self):
+        """The day given, ISO text."""
+        return self.taken.date().toString("yyyy-MM-dd")
+
+
+def _put_beside_map(window, dock):
+    """Dock to the right of a QMainWindow's map, next to it: what is docked there stands beyond."""
+    side = Qt.DockWidgetArea.RightDockWidgetArea
+    there = [
+        one
+        for one in window.findChildren(QDockWidget)
+        if window.dockWidgetArea(one) == side and not (one.isHidden() or one.isFloating() or one is dock)
+    ]
+    on_top = [one for one in there if one.isVisible()]
+    sizes = [(one.width(), one.height()) for one in on_top]
+    window.addDockWidget(side, dock)
+    above = None
+    for one in sorted(on_top, key=lambda one: (one.x(), one.y())):
+        tabs = window.tabifiedDockWidgets(one)
+        if above is None:
+            window.splitDockWidget(dock, one, Qt.Orientation.Horizontal)
+        else:
+            window.splitDockWidget(above, one, Qt.Orientation.Vertical)
+        for tab in tabs:
+            window.tabifyDockWidget(one, tab)
+        one.raise_()
+        above = one
+    for way, place in ((Qt.Orientation.Horizontal, 0), (Qt.Orientation.Vertical, 1)):
+        window.resizeDocks(on_top, [size[place] for size in sizes], way)
