@@ -84,7 +84,7 @@ def point_figures(played, point, tee_set=""):
     to_green = {}
     if played.green is not None:
         for name_of in ("front", "middle", "back"):
-            to_green[name_of] = _way(line, point, station, getattr(played.green, name_of))
+            to_green[name_of] = measured_from(line, point, getattr(played.green, name_of))
     return PointFigures(
         tee_set=name,
         from_tee=math.dist(point, line.points[0]),
@@ -93,14 +93,6 @@ def point_figures(played, point, tee_set=""):
         side="left" if left else "right",
         **to_green,
     )
-
-
-def _way(line, point, station, target):
-    """From a place to a point of the green: straight, or over the bends that lie ahead of it."""
-    ahead = line.turns_after(station)
-    if not ahead:
-        return math.dist(point, target)
-    return math.dist(point, line.at(ahead[0])) + line.legs_to(ahead[0], target)
 
 
 def outline_figures(played, points, of_green=False):
