@@ -564,6 +564,7 @@ def test_a_doubtful_par(par, fits):
     """400 yd: Rules of Handicapping, Appendix F: for men par 4 only, for women 4 (to 420) or 5 (from 370)."""
     made = clean(par=par, tee_sets=[TeeSet("Back", players="men")])
     assert [f.check for f in found(made)] == ([] if fits else ["par"])
+    assert fits or only_finding(made).text == f"{'Long' if par < 4 else 'Short'} for par {par}: Back 400 yd."
     women = clean(par=5, tee_sets=[TeeSet("Back", players="women")])
     assert found(women) == []
 

@@ -554,9 +554,10 @@ class _Folded(QStyledItemDelegate):
             right -= 2 * gap
         bold = self._bold(option).font
         painter.setFont(bold)
-        room = right - area.left()
+        left = area.left() + 3
+        room = right - left
         title = QFontMetrics(bold).elidedText(index.data(), Qt.TextElideMode.ElideRight, room)
-        painter.drawText(QRectF(area.left(), area.top(), room + 2, area.height()), title, middle)
+        painter.drawText(QRectF(left, area.top(), room + 2, area.height()), title, middle)
         painter.restore()
 
     def _paint_word(self, painter, option, chosen):

@@ -1080,14 +1080,16 @@ def par(layout, hole, played):
     ]
     unfit = [(tee, verdict) for tee, verdict in verdicts if verdict != "fits"]
     if unfit:
-        lengths = (
-            f"{_from(tee)}, {whole(to_unit(tee.length, unit))} {unit}, is {said}" for tee, said in unfit
-        )
+        by_verdict = {}
+        for tee, verdict in unfit:
+            length = f"{_from(tee)} {whole(to_unit(tee.length, unit))} {unit}"
+            by_verdict.setdefault(verdict, []).append(length)
+        said = "; ".join(f"{verdict}: {_and(lengths)}" for verdict, lengths in by_verdict.items())
         yield _about(
             hole.number,
             "par",
             "doubtful",
-            f"the par is doubtful: {'; '.join(lengths)}",
+            said,
             "Look at the length; if it is right, the par is the committee’s to decide.",
             [layout.drawn(tee.feature) for tee, _ in unfit],
             None if hole.line is None else _box(hole.line),
