@@ -311,13 +311,17 @@ def _footprint(in_hand, layer, crs):
 
 def _ground_of_course(in_hand, crs):
     """The rectangle about the course's features, 200 metres wider; without any, what the map shows."""
-    ground = QgsRectangle()
-    ground.setMinimal()
+    ground = None
     for layer in course_layers(in_hand):
         if layer.featureCount():
             layer.updateExtents()
-            ground.combineExtentWith(layer.extent())
-    if not ground.isEmpty() and ground.isFinite():
+            extent = layer.extent()
+            if not extent.isFinite() or extent.isNull():
+                continue
+            if ground is None:
+                ground = QgsRectangle(extent)
+            ground.combineExtentWith(extent)
+    if ground is not None and not ground.isEmpty():
         return ground.buffered(200.0)
     canvas = in_hand.iface.mapCanvas()
     to_course = QgsCoordinateTransform(
