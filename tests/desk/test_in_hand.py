@@ -50,6 +50,14 @@ def test_holes_and_tee_sets_are_chosen(in_hand, qtbot):
     assert (in_hand.hole, in_hand.tee_set) == (2, "Wren")
 
 
+def test_a_project_just_closed_has_no_course(in_hand, project):
+    """Asked before the news of it is here, as a panel's timer may."""
+    project.clear()
+    assert in_hand.group is None and in_hand.layer("green") is None
+    with pytest.raises(YardwrightError):
+        in_hand.course()
+
+
 def test_without_a_course_there_is_nothing_in_hand(in_hand, project, qtbot):
     project.clear()
     qtbot.waitUntil(lambda: in_hand.place is None, timeout=3000)

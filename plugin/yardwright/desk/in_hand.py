@@ -69,8 +69,14 @@ class CourseInHand(QObject):
 
     @property
     def group(self):
-        """The course's QgsLayerTreeGroup, None without a course."""
-        return self.groups.get(self.place)
+        """The course's QgsLayerTreeGroup, None without a course.
+
+        A project that is closed takes its groups away before the news of it is here.
+        """
+        from qgis.PyQt import sip
+
+        group = self.groups.get(self.place)
+        return None if group is None or sip.isdeleted(group) else group
 
     def layer(self, kind):
         """The course's layer of a kind in the project, None when it is not there."""
