@@ -7,7 +7,6 @@ laid out in one plane, or that of the hole with most to lay out.
 """
 
 import time
-from contextlib import closing
 
 import pytest
 
@@ -16,17 +15,6 @@ pytestmark = pytest.mark.bench
 LIMIT_S = 0.5
 TURN_LIMIT_S = 0.2
 ROUNDS = 5
-
-
-@pytest.fixture(scope="module")
-def layers(qgis_app, tmp_path_factory):
-    from yardwright.store.course_file import open_course
-
-    from sample_project import make
-
-    path = str(tmp_path_factory.mktemp("bench") / "Quernhallow.gpkg")
-    with closing(open_course(make.make_course(path, (0, 0, 1, 1)))) as course_layers:
-        yield course_layers
 
 
 def turns(layers):

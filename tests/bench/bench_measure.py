@@ -8,7 +8,6 @@ for the distance from each tee to each vertex of the features that the table of 
 """
 
 import time
-from contextlib import closing
 from dataclasses import replace
 
 import pytest
@@ -19,17 +18,6 @@ pytestmark = pytest.mark.bench
 LIMIT_S = 0.3
 ROUNDS = 7
 APART_M = 3000.0
-
-
-@pytest.fixture(scope="module")
-def layers(qgis_app, tmp_path_factory):
-    from yardwright.store.course_file import open_course
-
-    from sample_project import make
-
-    path = str(tmp_path_factory.mktemp("bench") / "Quernhallow.gpkg")
-    with closing(open_course(make.make_course(path, (0, 0, 1, 1)))) as course_layers:
-        yield course_layers
 
 
 def moved(course, number):

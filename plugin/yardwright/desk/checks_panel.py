@@ -41,6 +41,7 @@ from qgis.PyQt.QtWidgets import (
 from ..compat import flags_number
 from ..model.errors import YardwrightError
 from ..resources import icon
+from .in_hand import no_course, no_hole
 from .words import told_in, tr
 
 _FINDING = Qt.ItemDataRole.UserRole
@@ -188,7 +189,7 @@ class ChecksPanel(QgsDockWidget):
     def _begin(self):
         """Begin to check; why there is nothing to check, else an empty text."""
         if self.in_hand.group is None:
-            return tr("There is no course in this project: start a new one, or open one.")
+            return no_course()
         from ..measure.checks import CourseChecks
 
         try:
@@ -328,7 +329,7 @@ class ChecksPanel(QgsDockWidget):
         elif self._holes:
             text = tr("Nothing wrong found on {} holes.").format(self._holes)
         else:
-            text = tr("The course has no hole yet: draw its line of play, or bring features in.")
+            text = no_hole()
         self.nothing.setText(text)
         self.pages.setCurrentWidget(self.nothing)
 

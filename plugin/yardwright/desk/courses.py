@@ -12,6 +12,7 @@ from qgis.PyQt.QtCore import QStandardPaths
 
 from ..model.errors import YardwrightError
 from ..store.layer_group import KIND_MARK, course_groups
+from .words import tr
 
 
 def courses_in(project):
@@ -46,6 +47,12 @@ def holes_of(group):
         if isinstance(number, int) and number > 0:
             holes.setdefault(number, (number, str(name or ""), par))
     return [holes[number] for number in sorted(holes)]
+
+
+def hole_text(number, name, par):
+    """A hole as it is named in lists: number, name and par, as far as known."""
+    par_text = tr("par {}").format(par) if par else ""
+    return "  ".join(filter(None, (str(number), name, par_text)))
 
 
 def other_layers(project, groups, of_type):

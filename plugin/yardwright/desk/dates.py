@@ -9,7 +9,6 @@ from dataclasses import dataclass
 from urllib.parse import parse_qs
 
 from qgis.core import (
-    NULL,
     QgsCoordinateReferenceSystem,
     QgsCoordinateTransform,
     QgsCsException,
@@ -31,6 +30,8 @@ from qgis.PyQt.QtXml import QDomDocument
 
 from ..model.errors import YardwrightError
 from ..model.kinds import FEATURE_KINDS
+from ..store.reading import plain_value
+from .courses import other_layers
 from .editing import checked, one_step
 from .words import tr
 
@@ -96,8 +97,7 @@ def rasters_without_date(in_hand):
 
 def rasters_of(project):
     """The raster layers of a project, topmost first."""
-    layers = [node.layer() for node in project.layerTreeRoot().findLayers()]
-    return [layer for layer in layers if isinstance(layer, QgsRasterLayer)]
+    return other_layers(project, {}, QgsRasterLayer)
 
 
 def matched(rows, rasters, folder):
@@ -158,7 +158,9 @@ def _rows(in_hand):
     request.setFlags(QgsFeatureRequest.Flag.NoGeometry)
     rows = []
     for feature in layer.getFeatures(request):
-        values = {field.name(): _plain(value) for field, value in zip(layer.fields(), feature.attributes())}
+        values = {
+            field.name(): plain_value(value) for field, value in zip(layer.fields(), feature.attributes())
+        }
         taken = str(values.get("taken") or "")
         gsd = values.get("gsd_m")
         rows.append(
@@ -172,12 +174,6 @@ def _rows(in_hand):
             )
         )
     return rows
-
-
-def _plain(value):
-    if value is None or value == NULL:
-        return None
-    return value.toString("yyyy-MM-dd") if isinstance(value, QDate) else value
 
 
 def _holds_heights(layer):

@@ -308,7 +308,7 @@ class DatesPanel(QgsDockWidget):
 
     def _fill(self):
         if self.in_hand.place is None:
-            self._say_empty(tr("There is no course in this project: start a new one, or open one."))
+            self._say_empty(self.in_hand.why_no_course())
             return
         rasters = rasters_without_date(self.in_hand)
         if not self.dates and not rasters:

@@ -29,13 +29,12 @@ class DrawTool(QgsMapToolDigitizeFeature):
     in_hand: the CourseInHand. defaults: an object with ``seen_in`` and ``view``, what is drawn from, and
     ``ask_tee_set()``, which returns the tee set in hand, asked for once, or None when the user will not say.
 
-    Signals: ``pointed`` (the pointer's place on the map after snapping, QgsPointXY, None when the tool is
+    Signal: ``pointed`` (the pointer's place on the map after snapping, QgsPointXY, None when the tool is
     laid down, and what would be drawn were it clicked there: places in the map's CRS, [] while nothing is
-    begun); ``drawn`` (kind, id of the feature).
+    begun).
     """
 
     pointed = pyqtSignal(object, object)
-    drawn = pyqtSignal(str, object)
 
     def __init__(self, in_hand, kind, defaults):
         super().__init__(
@@ -139,17 +138,16 @@ class DrawTool(QgsMapToolDigitizeFeature):
             geometry = QgsGeometry(feature.geometry())
             if self._how == "curve":
                 geometry = _smoothed(geometry)
-            fid = self._add(geometry)
+            self._add(geometry)
             if not geometry.isGeosValid():
                 tell(
                     self.in_hand.iface.messageBar(),
                     tr("The outline crosses itself, so that it cannot be measured as it is."),
                     tr("Undo it, or move its corners with the vertex tool."),
                 )
-            self.drawn.emit(self.kind, fid)
 
     def _add(self, geometry):
-        """Put the geometry into the layer, in one step, with all that can be told of it; its id."""
+        """Put the geometry into the layer, in one step, with all that can be told of it."""
         from shapely import wkb
 
         from ..measure.filling import fill_in
@@ -172,18 +170,15 @@ class DrawTool(QgsMapToolDigitizeFeature):
         values = {places[name]: value for name, value in filled.fields.items() if places[name] >= 0}
         with one_step(tr("Draw: {}").format(layer.name()), layer):
             if filled.row is not None:
-                fid = filled.row
-                checked(layer.changeGeometry(fid, geometry), layer)
+                checked(layer.changeGeometry(filled.row, geometry), layer)
                 given = {place: value for place, value in values.items() if value is not None}
-                checked(layer.changeAttributeValues(fid, given), layer)
+                checked(layer.changeAttributeValues(filled.row, given), layer)
             else:
                 new = QgsVectorLayerUtils.createFeature(layer, geometry, values)
                 checked(layer.addFeature(new), layer)
-                fid = new.id()
         if self.kind == "hole":
             self.in_hand.look_for_holes()
             self.in_hand.choose_hole(filled.holes[0])
-        return fid
 
 
 def _smooth(places, closed):

@@ -205,7 +205,7 @@ class DrawingBar(QObject):
 
     def _tool_set(self, tool, _=None):
         ours = next((one for one in self.tools.values() if one is tool), None)
-        if ours is not None and self.pointer is None:
+        if ours is not None:
             self.follow_pointer()
         if self.pointer is not None:
             self.pointer.follow(ours)
@@ -224,9 +224,7 @@ class DrawingBar(QObject):
             # A layer more or less in the project is no reason to take the tool out of the hand amid drawing.
             if canvas.mapTool() is tool and not tool.draws_into(self.in_hand.layer(kind)):
                 canvas.unsetMapTool(tool)
-        reason = ""
-        if self.in_hand.place is None:
-            reason = tr("There is no course in this project: start a new one, or open one.")
+        reason = self.in_hand.why_no_course()
         for name, action in self.actions.items():
             action.setEnabled(not reason)
             action.setToolTip(f"{self._tips[name]}\n{reason}" if reason else self._tips[name])

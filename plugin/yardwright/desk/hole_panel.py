@@ -20,6 +20,7 @@ from qgis.PyQt.QtWidgets import (
 )
 
 from ..resources import icon
+from .courses import hole_text
 from .editing import checked, one_step
 from .words import told_in, tr
 
@@ -153,7 +154,7 @@ class HolePanel(QgsDockWidget):
         place = numbers.index(number) if number in numbers else -1
         self.before.setEnabled(place > 0)
         self.after.setEnabled(0 <= place < len(numbers) - 1)
-        self.empty.setText(self._why_empty(numbers))
+        self.empty.setText(self.in_hand.why_no_hole())
         self.empty.setVisible(place < 0)
         for thing in (self.figures, self.drawn, self.notes, self.note, self.add):
             thing.setEnabled(place >= 0)
@@ -165,19 +166,10 @@ class HolePanel(QgsDockWidget):
         if place < 0:
             self.title.setText(tr("No hole"))
             return
-        _, name, par = self.in_hand.holes[place]
-        par_text = tr("par {}").format(par) if par else ""
-        self.title.setText("  ".join(filter(None, (str(number), name, par_text))))
+        self.title.setText(hole_text(*self.in_hand.holes[place]))
         self._fill_figures(number)
         self._fill_drawn(number)
         self._fill_notes(number)
-
-    def _why_empty(self, numbers):
-        if self.in_hand.place is None:
-            return tr("There is no course in this project: start a new one, or open one.")
-        if not numbers:
-            return tr("The course has no hole yet: draw its line of play, or bring features in.")
-        return ""
 
     def _fill_figures(self, number):
         from ..measure.course import measure_hole

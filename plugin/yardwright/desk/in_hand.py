@@ -7,6 +7,17 @@ from qgis.core import QgsProject
 from qgis.PyQt.QtCore import QObject, QTimer, pyqtSignal
 
 from .courses import courses_in, holes_of, layer_of, place_of
+from .words import told_in, tr
+
+
+def no_course():
+    """What is said where a course is needed."""
+    return tr("There is no course in this project: start a new one, or open one.")
+
+
+def no_hole():
+    """What is said where a hole is needed."""
+    return tr("The course has no hole yet: draw its line of play, or bring features in.")
 
 
 class CourseInHand(QObject):
@@ -53,7 +64,12 @@ class CourseInHand(QObject):
         timer = QTimer(self)
         timer.setSingleShot(True)
         timer.setInterval(milliseconds)
-        timer.timeout.connect(slot)
+
+        def run():
+            with told_in(self.iface.messageBar()):
+                slot()
+
+        timer.timeout.connect(run)
         return timer
 
     def let_go(self):
@@ -78,6 +94,14 @@ class CourseInHand(QObject):
         group = self.groups.get(self.place)
         return None if group is None or sip.isdeleted(group) else group
 
+    def why_no_course(self):
+        """Why nothing can be done without a course; "" while one is in hand."""
+        return no_course() if self.place is None else ""
+
+    def why_no_hole(self):
+        """Why nothing can be done without a hole; "" while one is in hand."""
+        return self.why_no_course() or (no_hole() if self.hole is None else "")
+
     def layer(self, kind):
         """The course's layer of a kind in the project, None when it is not there."""
         return None if self.group is None else layer_of(self.group, kind)
@@ -86,7 +110,6 @@ class CourseInHand(QObject):
         """CourseLayers of the project's own layers. Raises YardwrightError when some are missing."""
         from ..model.errors import YardwrightError
         from ..store.layer_group import course_layers_of
-        from .words import tr
 
         if self.group is None:
             raise YardwrightError(

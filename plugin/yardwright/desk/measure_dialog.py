@@ -40,6 +40,7 @@ from ..store.cells import guarded
 from ..store.layer_group import course_groups, course_layers_of
 from ..store.reading import read_course
 from ..store.tables import write_tables
+from .courses import hole_text
 from .figures import FigureModel, tables
 from .hole_drawing import HoleDrawing, Sheet, drawn_figures
 from .measuring import MeasuredHoles, Shown, thing_of
@@ -334,7 +335,7 @@ class MeasureDialog(QDialog):
         self.holes_list.blockSignals(True)
         self.holes_list.clear()
         for hole in self._holes.course.holes:
-            item = QListWidgetItem(hole_title(hole), self.holes_list)
+            item = QListWidgetItem(hole_text(hole.number, hole.name, hole.par), self.holes_list)
             item.setData(_NUMBER, hole.number)
         self.holes_list.blockSignals(False)
         numbers = [hole.number for hole in self._holes.course.holes]
@@ -425,7 +426,8 @@ class MeasureDialog(QDialog):
             self.drawing.show_message(tr("No hole is chosen."))
             return
         played, course = measured.played, self._holes.course
-        title = hole_title(measured.hole)
+        hole = measured.hole
+        title = hole_text(hole.number, hole.name, hole.par)
         if played is None:
             self.drawing.show_message(tr("{}\nIts line of play is not drawn yet.").format(title))
             return
@@ -638,12 +640,6 @@ def _cell(index):
     """A cell's text, harmless to a spreadsheet it is pasted into, on one line."""
     text = str(index.data() or "").replace("\t", " ").replace("\n", " ")
     return guarded(text.replace("−", "-") if text.startswith("−") else text)
-
-
-def hole_title(hole):
-    """A hole as it is named in lists: number, name and par, as far as known."""
-    par = tr("par {}").format(hole.par) if hole.par else ""
-    return "  ".join(filter(None, (str(hole.number), hole.name, par)))
 
 
 def _subtitle(hole, tee, unit):

@@ -11,6 +11,7 @@ from qgis.PyQt.QtWidgets import QAction, QComboBox, QFileDialog, QMenu, QToolBar
 
 from ..model.kinds import BY_NAME
 from ..resources import icon
+from .courses import hole_text
 from .drawing_bar import DrawingBar
 from .in_hand import CourseInHand
 from .words import tell, told_in, tr, with_keys
@@ -232,9 +233,8 @@ class CourseTools(QObject):
 
     def _show_holes(self):
         self.hole_box.clear()
-        for number, name, par in self.in_hand.holes:
-            par_text = tr("par {}").format(par) if par else ""
-            self.hole_box.addItem("  ".join(filter(None, (str(number), name, par_text))), number)
+        for hole in self.in_hand.holes:
+            self.hole_box.addItem(hole_text(*hole), hole[0])
         if not self.in_hand.holes:
             self.hole_box.addItem(tr("No hole"))
         self.hole_box.setCurrentIndex(max(0, self.hole_box.findData(self.hole)))
@@ -246,13 +246,10 @@ class CourseTools(QObject):
 
     def _enable(self):
         """What cannot be done now is off, and says why."""
-        no_course = tr("There is no course in this project: start a new one, or open one.")
-        no_hole = tr("The course has no hole yet: draw its line of play, or bring features in.")
-        reasons = dict.fromkeys(self._tips, no_course if self.place is None else "")
+        reasons = dict.fromkeys(self._tips, self.in_hand.why_no_course())
         reasons["new_course"] = reasons["open_course"] = ""
         for name in ("yardwright_hole", "previous", "next", *(f"view_{view}_up" for view in _VIEWS)):
-            if self.place is not None and self.hole is None:
-                reasons[name] = no_hole
+            reasons[name] = self.in_hand.why_no_hole()
         row, last = self.hole_box.currentIndex(), self.hole_box.count() - 1
         if not reasons["previous"] and row <= 0:
             reasons["previous"] = tr("This is the first hole.")

@@ -12,6 +12,7 @@ import numpy as np
 from shapely.geometry import Polygon
 
 from ..imagery.window import Grid
+from ..measure.hole import longest_tee
 from ..measure.units import YARD, to_unit, whole
 from ..model.course import Feature
 from ..model.errors import YardwrightError
@@ -178,11 +179,6 @@ def hole_points(played, around_green=0.0):
     if played.green is not None:
         parts.append(coordinates(played.green.geometry.buffer(around_green)))
     return np.concatenate(parts)
-
-
-def longest_tee(played):
-    """The TeePlay of a hole that measures longest, None when no tee is drawn."""
-    return max(played.tees, key=lambda tee: tee.length, default=None)
 
 
 def _laid_out(played, shows, points, up, azimuth, panel, crs, scale, margin_mm, least):

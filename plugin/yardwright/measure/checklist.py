@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from ..model.kinds import BY_NAME
-from .hole import CourseIndex, play_hole
+from .hole import CourseIndex, longest_tee, play_hole
 from .par import pars_for
 from .units import to_unit, whole
 
@@ -88,9 +88,10 @@ def _counted(kind, here):
 def _par(hole, played, unit):
     if hole.par is not None:
         return Item("", THERE, "Par", str(hole.par))
-    if played is None or not played.tees:
+    tee = None if played is None else longest_tee(played)
+    if tee is None:
         return Item("", MISSING, "Par", "the approach depends on it")
-    longest = max(tee.length for tee in played.tees)
+    longest = tee.length
     likely = " or ".join(str(par) for par in pars_for(longest, unit, "men"))
     return Item("", MISSING, "Par", f"by its {whole(to_unit(longest, unit))} {unit} a par {likely}")
 

@@ -153,6 +153,11 @@ def play_hole(course, number, index=None):
     return index.played[number]
 
 
+def longest_tee(played):
+    """The TeePlay of a hole that measures longest, None when no tee is drawn."""
+    return max(played.tees, key=lambda tee: tee.length, default=None)
+
+
 def _lay_out(course, number, index):
     hole = course.hole(number)
     named = index.named_of(number)

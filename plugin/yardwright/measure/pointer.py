@@ -10,6 +10,7 @@ import numpy as np
 from shapely.geometry import Polygon
 
 from .green import TooSmall, anchor_of, green_along
+from .hole import longest_tee
 from .line import LineOfPlay, NoLine
 from .lines import SAME
 from .markers import measured_from
@@ -64,9 +65,9 @@ def tee_line(played, tee_set=""):
     for tee in played.tees:
         if tee.tee_set == tee_set:
             return tee.tee_set, tee.line
-    if played.tees:
-        tee = max(played.tees, key=lambda tee: tee.length)
-        return tee.tee_set, tee.line
+    longest = longest_tee(played)
+    if longest is not None:
+        return longest.tee_set, longest.line
     return None if played.drawn is None else ("", played.drawn)
 
 
