@@ -230,6 +230,18 @@ def test_the_figures_follow_the_pointer(drawing, hand):
     assert not drawing.pointer.label.isVisible() and told[-1] == []
 
 
+@pytest.mark.parametrize("crs", ["EPSG:32630", "EPSG:3857", "EPSG:4326"])
+@pytest.mark.parametrize("far", [1e7, 1e12, 1e30])
+def test_a_pointer_beyond_the_earth_has_no_figures(drawing, hand, crs, far):
+    from qgis.core import QgsCoordinateReferenceSystem
+
+    hand.canvas.setDestinationCrs(QgsCoordinateReferenceSystem(crs))
+    told = []
+    drawing.follow_pointer().figures.connect(told.append)
+    hand.canvas.xyCoordinates.emit(QgsPointXY(far, far))
+    assert told == [[]]
+
+
 def test_the_course_taken_away_amid_drawing(drawing, hand, project, qtbot):
     drawing.take("bunker")
     hand.click(30, 250)

@@ -1,6 +1,6 @@
 """The figures under the pointer: worked out as it moves, shown beside it and told to whoever listens."""
 
-from qgis.core import QgsCoordinateTransform
+from qgis.core import QgsCoordinateTransform, QgsCsException
 from qgis.PyQt.QtCore import QObject, QPoint, Qt, pyqtSignal
 from qgis.PyQt.QtWidgets import QLabel
 
@@ -95,9 +95,13 @@ class PointerFigures(QObject):
         played, to_frame = self._way_to_frame()
         if played is None:
             return []
-        (point,) = to_frame([place])
+        try:
+            (point,) = to_frame([place])
+        except QgsCsException:  # the pointer is beyond the Earth's edge
+            return []
         found = point_figures(played, point, self.in_hand.tee_set)
-        if found is None or found.aside > _FAR_M:
+        # Places far beyond it come out as infinite or as no number: neither is “not further than”.
+        if found is None or not found.aside <= _FAR_M:
             return []
         unit = self.in_hand.course().settings.unit
         told = _of_point(found, unit)
