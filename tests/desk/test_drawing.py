@@ -70,8 +70,19 @@ def new_rows(layer):
     return [feature for feature in layer.getFeatures() if feature.id() < 0]
 
 
+def test_what_is_drawn_beyond_a_divider_was_seen_in_the_other_date(drawing, hand):
+    divider = at(40, 0)[0]
+    drawing.date_at = lambda place: "2023" if place.x() > divider else "2025"
+    drawing.take("bunker")
+    hand.draw((0, 250), (15, 250), (15, 265))
+    hand.draw((60, 250), (75, 250), (75, 265))
+    hand.draw((30, 250), (35, 250), (75, 265), (75, 270), (70, 275))
+    rows = sorted(new_rows(drawing.in_hand.layer("bunker")), key=lambda row: -row.id())
+    assert [row["seen_in"] for row in rows] == ["2025", "2023", "2023"]
+
+
 def test_an_outline_is_a_feature_with_all_that_can_be_told(drawing, hand):
-    drawing.chosen_date = "2025"
+    drawing.date_at = lambda place: "2025"
     drawing.view_box.setCurrentIndex(1)
     drawing.take("bunker")
     hand.draw((30, 250), (45, 250), (45, 265), (30, 265))
@@ -99,9 +110,9 @@ def test_the_only_image_on_the_map_is_the_one_drawn_from(drawing, hand, project,
     }
     ground = QgsGeometry.fromRect(QgsRectangle(0, 0, 1, 1))
     rows.addFeature(QgsVectorLayerUtils.createFeature(rows, ground, places))
-    assert drawing.seen_in == "may"
+    assert drawing.seen_in([]) == "may"
     project.layerTreeRoot().findLayer(image.id()).setItemVisibilityChecked(False)
-    assert drawing.seen_in == ""
+    assert drawing.seen_in([]) == ""
 
 
 def test_the_next_one_is_drawn_with_the_same_tool(drawing, hand):

@@ -26,8 +26,8 @@ _MODES = {
 class DrawTool(QgsMapToolDigitizeFeature):
     """The map tool of one kind.
 
-    in_hand: the CourseInHand. defaults: an object with ``seen_in`` and ``view``, what is drawn from, and
-    ``ask_tee_set()``, which returns the tee set in hand, asked for once, or None when the user will not say.
+    in_hand: the CourseInHand. defaults: an object with ``seen_in(places)`` and ``view``, what is drawn from,
+    and ``ask_tee_set()``, which returns the tee set in hand, asked for once, or None when nobody will say.
 
     Signal: ``pointed`` (the pointer's place on the map after snapping, QgsPointXY, None when the tool is
     laid down, and what would be drawn were it clicked there: places in the map's CRS, [] while nothing is
@@ -101,6 +101,12 @@ class DrawTool(QgsMapToolDigitizeFeature):
         to_map = self._to_map()
         return [to_map.transform(point.x(), point.y()) for point in self.pointsZM()]
 
+    def _corners(self, geometry):
+        """The corners of what was drawn, in the map's CRS; the one that closes an outline counts once."""
+        to_map = self._to_map()
+        corners = [to_map.transform(point.x(), point.y()) for point in geometry.vertices()]
+        return corners[:-1] if geometry.type() == QgsWkbTypes.GeometryType.PolygonGeometry else corners
+
     def _to_map(self):
         crs = self.canvas().mapSettings().destinationCrs()
         layer = self.in_hand.layer(self.kind)
@@ -136,9 +142,10 @@ class DrawTool(QgsMapToolDigitizeFeature):
         self._show_curve(None)
         with told_in(self.in_hand.iface.messageBar()):
             geometry = QgsGeometry(feature.geometry())
+            seen_in = self.defaults.seen_in(self._corners(geometry))
             if self._how == "curve":
                 geometry = _smoothed(geometry)
-            self._add(geometry)
+            self._add(geometry, seen_in)
             if not geometry.isGeosValid():
                 tell(
                     self.in_hand.iface.messageBar(),
@@ -146,7 +153,7 @@ class DrawTool(QgsMapToolDigitizeFeature):
                     tr("Undo it, or move its corners with the vertex tool."),
                 )
 
-    def _add(self, geometry):
+    def _add(self, geometry, seen_in):
         """Put the geometry into the layer, in one step, with all that can be told of it."""
         from shapely import wkb
 
@@ -161,7 +168,7 @@ class DrawTool(QgsMapToolDigitizeFeature):
             wkb.loads(bytes(geometry.asWkb())),
             self.in_hand.hole,
             tee_set=tee_set or "",
-            seen_in=self.defaults.seen_in,
+            seen_in=seen_in,
             view=self.defaults.view,
             index=self.in_hand.index(),
         )

@@ -3,6 +3,8 @@
 QGIS imports this at its start: the map tools are made when the first of them is taken in hand.
 """
 
+from collections import Counter
+
 from qgis.core import QgsSettings
 from qgis.PyQt.QtCore import QObject, Qt
 from qgis.PyQt.QtWidgets import QAction, QActionGroup, QComboBox, QInputDialog, QToolBar
@@ -35,15 +37,16 @@ HOW_KEYS = {"clicks": "1", "curve": "2", "stream": "3"}
 class DrawingBar(QObject):
     """What the drawing toolbar holds.
 
-    ``seen_in``, ``view``: the image's id and how well things are seen in it: all that is drawn is given both.
-    ``chosen_date``: the id of the image chosen among the course's dates, None as long as nobody chooses.
+    ``seen_in(places)``, ``view``: the image's id and how well things are seen in it, which all that is drawn
+    is given. ``date_at``: a function that gives the id of the date which the map shows at a place (QgsPointXY
+    in the map's CRS), None as long as nobody chooses among the dates.
     """
 
     def __init__(self, in_hand):
         super().__init__(in_hand)
         self.in_hand = in_hand
         self.iface = in_hand.iface
-        self.chosen_date = None
+        self.date_at = None
         self.actions = {}
         self.tools = {}
         self.pointer = None
@@ -145,11 +148,15 @@ class DrawingBar(QObject):
 
     # What is drawn from
 
-    @property
-    def seen_in(self):
-        """The id of the image drawn from: the one chosen, else the only one the map shows, else ""."""
-        if self.chosen_date is not None:
-            return self.chosen_date
+    def seen_in(self, places):
+        """The id of the image drawn from: the one chosen, else the only one the map shows, else "".
+
+        places: what is drawn, QgsPointXY in the map's CRS; across a divider between two dates the date that
+        most of them are seen in.
+        """
+        if self.date_at is not None:
+            ((date_id, _),) = Counter(self.date_at(place) for place in places).most_common(1)
+            return date_id
         from .dates import dates_of
 
         root = self.in_hand.project.layerTreeRoot()

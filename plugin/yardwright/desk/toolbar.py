@@ -334,12 +334,7 @@ class CourseTools(QObject):
         from .dates_panel import DatesPanel
 
         panel = DatesPanel(self.in_hand, self.iface.mainWindow())
-
-        def date_changed():
-            self.drawing.chosen_date = panel.date_in_hand
-
-        panel.date_changed.connect(date_changed)
-        date_changed()
+        self.drawing.date_at = panel.date_at
         return panel
 
     def _make_checks_panel(self):
