@@ -5,7 +5,7 @@ QGIS imports this at its start: what is heavy is imported in the handlers.
 
 import os
 
-from qgis.core import Qgis, QgsApplication, QgsRasterLayer, QgsVectorLayer
+from qgis.core import Qgis, QgsApplication, QgsRasterLayer, QgsSettings, QgsVectorLayer
 from qgis.PyQt.QtCore import QObject, Qt
 from qgis.PyQt.QtWidgets import QAction, QComboBox, QFileDialog, QMenu, QToolBar
 
@@ -14,8 +14,10 @@ from ..resources import icon
 from .courses import hole_text
 from .drawing_bar import DrawingBar
 from .in_hand import CourseInHand
+from .map_figures import MapFigures
 from .words import tell, told_in, tr, with_keys
 
+_FIGURES_SHOWN = "yardwright/figures_shown"
 _VIEWS = ("north", "play", "approach")
 _KEYS = {
     "new_course": "Alt+Y, N",
@@ -25,6 +27,7 @@ _KEYS = {
     "view_north_up": "Alt+1",
     "view_play_up": "Alt+2",
     "view_approach_up": "Alt+3",
+    "map_figures": "Alt+Y, S",
     "import_features": "Alt+Y, I",
     "measure": "Alt+Y, D",
     "check_markers": "Alt+Y, C",
@@ -63,6 +66,8 @@ class CourseTools(QObject):
         self.in_hand.course_changed.connect(self._show_courses)
         self.in_hand.hole_changed.connect(self._show_holes)
         self.iface.mapCanvas().rotationChanged.connect(self._map_turned)
+        self.figures = MapFigures(self.in_hand)
+        self.show_figures(QgsSettings().value(_FIGURES_SHOWN, True, type=bool))
         with told_in(iface.messageBar()):
             self.in_hand.refresh()
 
@@ -118,6 +123,13 @@ class CourseTools(QObject):
         ):
             self._add(f"view_{view}_up", text, tip, lambda view=view: self.turn(view))
             self.actions[f"view_{view}_up"].setCheckable(True)
+        self._add(
+            "map_figures",
+            tr("&Figures on the map"),
+            tr("Write the figures of the hole on the map: to reach and clear, to the green, its size"),
+            lambda: self.show_figures(self.actions["map_figures"].isChecked()),
+        )
+        self.actions["map_figures"].setCheckable(True)
         self._gap()
         self._add(
             "import_features",
@@ -201,6 +213,7 @@ class CourseTools(QObject):
             self.iface.removeDockWidget(panel)
             panel.deleteLater()
         self.drawing.remove()
+        self.figures.let_go()
         self.in_hand.let_go()
         self.iface.mapCanvas().rotationChanged.disconnect(self._map_turned)
         self._close_windows()
@@ -341,6 +354,12 @@ class CourseTools(QObject):
         from .checks_panel import ChecksPanel
 
         return ChecksPanel(self.in_hand, self.iface.mainWindow())
+
+    def show_figures(self, on):
+        """Write the figures of the hole in hand on the map, or wipe them off; the next start remembers."""
+        self.actions["map_figures"].setChecked(on)
+        self.figures.show(on)
+        QgsSettings().setValue(_FIGURES_SHOWN, on)
 
     # Other windows
 
