@@ -262,7 +262,7 @@ _LABELS = {
     "tee": _outside('"tee_set"', 7.5, 3000),
     "plate": _beside_point('"tee_set"', 7.5, 1000),
     "marker": _beside_point(
-        'coalesce(to_string(round("states_yd", 1)), to_string(round("states_m", 1)) || \' m\')', 8.5, 4000
+        'coalesce(to_string(round("states_yd", 1)), to_string(round("states_m", 1)) || \' m\')', 8.5, 3500
     ),
     "target": _beside_point('"label"', 7.5, 4000),
     "tree": _beside_point('"label"', 7.5, 2500),
@@ -270,7 +270,7 @@ _LABELS = {
     "penalty_area": _inside('"label"', 7.5, 6000),
     "fairway": _inside('"label"', 7.5, 4000),
     "trees": _inside('"label"', 7.5, 4000),
-    "path": _beside_line('"label"', 7, 4000),
+    "path": _beside_line('"label"', 7, 2500),
     "boundary": _beside_line('"label"', 7, 6000),
     "window": _beside_line("'Hole ' || \"hole\" || ', ' || \"shows\"", 7, 20000),
     "image": _beside_line('"id"', 7, 50000),
