@@ -132,9 +132,10 @@ def test_views(tools, iface, course_file):
 def test_a_hole_that_is_not_drawn_is_told(tools, iface, course_file):
     tools.add_course(str(course_file))
     tools.step(2)
+    assert tools.hole == 3 and iface.bar.messages == []
+    tools.actions["view_play_up"].trigger()
     (message,) = iface.bar.messages
     assert "Hole 3 has no line of play" in message and "Draw the line" in message
-    tools.actions["view_play_up"].trigger()
     assert tools.view == "north" and tools.actions["view_north_up"].isChecked()
 
 

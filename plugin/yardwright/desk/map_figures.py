@@ -2,7 +2,7 @@
 
 from math import hypot
 
-from qgis.core import QgsCoordinateTransform, QgsCsException, QgsPointXY
+from qgis.core import QgsCsException, QgsPointXY
 from qgis.gui import QgsMapCanvasItem
 from qgis.PyQt.QtCore import QObject, QPointF, QRectF, Qt
 from qgis.PyQt.QtGui import QColor, QFontMetricsF, QPainter, QPen
@@ -86,7 +86,7 @@ class MapFigures(QObject):
             return _NOTHING
         tables = measure_hole(course, self.in_hand.hole, self.in_hand.index())
         found = callouts(played, tables, self.in_hand.tee_set)
-        to_map = self._to_map(played, course)
+        to_map = self._to_map(played)
         try:
             places = to_map([one.place for one in found])
             beside = to_map([(one.place[0] + one.away[0], one.place[1] + one.away[1]) for one in found])
@@ -99,18 +99,12 @@ class MapFigures(QObject):
         texts = [text_of(one, unit) for one in found]
         return list(zip([one.says for one in found], texts, places, beside)), kept, line, green
 
-    def _to_map(self, played, course):
-        to_course = played.frame.from_frame(course.crs)
-        crs = self.in_hand.layer("hole").crs()
-        to_map = QgsCoordinateTransform(crs, self.canvas.mapSettings().destinationCrs(), self.in_hand.project)
+    def _to_map(self, played):
+        """A function from places in a hole's frame to a list of QgsPointXY on the map."""
+        from .turning import map_places
 
-        def transform(points):
-            import numpy as np
-
-            there = to_course(np.asarray(points, dtype=float).reshape(-1, 2)).tolist()
-            return [to_map.transform(QgsPointXY(x, y)) for x, y in there]
-
-        return transform
+        transform = map_places(self.canvas, self.in_hand.layer("hole").crs(), played.frame)
+        return lambda places: [QgsPointXY(x, y) for x, y in transform(places).tolist()] if places else []
 
 
 def text_of(callout, unit):

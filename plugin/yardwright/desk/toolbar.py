@@ -255,7 +255,7 @@ class CourseTools(QObject):
 
     def _hole_chosen(self, number):
         self.in_hand.choose_hole(number)
-        self.show_hole()
+        self.show_hole(or_say=False)
 
     def _enable(self):
         """What cannot be done now is off, and says why."""
@@ -291,14 +291,20 @@ class CourseTools(QObject):
             self.view = before
         self._check_view()
 
-    def show_hole(self):
-        """Turn and zoom the map to the hole in hand; whether it could be done."""
+    def show_hole(self, or_say=True):
+        """Turn and zoom the map to the hole in hand; whether it could be done.
+
+        or_say: say so where the hole is not drawn yet. One who steps through the holes that are still to be
+        drawn is told nothing.
+        """
         self._enable()
         with told_in(self.iface.messageBar()):
             from ..model.errors import YardwrightError
             from .turning import look_at
 
             layers, played = self.in_hand.layers(), self.in_hand.played()
+            if played is None and not or_say:
+                return False
             if played is None:
                 raise YardwrightError(
                     tr("Hole {} has no line of play, so it cannot be looked at.").format(self.hole),
