@@ -17,16 +17,28 @@ def missing_libraries():
 
 def how_to_get(missing, platform=sys.platform):
     """``(what, remedy)``: what is lacking, and how to get it on the system ``platform`` (Python's name)."""
-    what = f"This QGIS lacks {', '.join(missing)}, without which nothing can be measured."
+    from .model.words import say
+
+    names = ", ".join(missing)
+    what = say("This QGIS lacks {names}, without which nothing can be measured.", names=names)
     packages = [{"GDAL for Python": "gdal"}.get(name, name) for name in missing]
     pip = f"-m pip install {' '.join(packages)}"
     if platform == "win32":
-        remedy = f"Open the OSGeo4W Shell that came with QGIS and type “python {pip}”"
+        remedy = say(
+            "Open the OSGeo4W Shell that came with QGIS and type “{command}”, then start QGIS again.",
+            command=f"python {pip}",
+        )
     elif platform == "darwin":
-        remedy = f"Open Terminal and type “/Applications/QGIS.app/Contents/MacOS/bin/python3 {pip}”"
+        remedy = say(
+            "Open Terminal and type “{command}”, then start QGIS again.",
+            command=f"/Applications/QGIS.app/Contents/MacOS/bin/python3 {pip}",
+        )
     else:
-        remedy = f"Type “sudo apt install {' '.join(f'python3-{name}' for name in packages)}” in a terminal"
-    return what, f"{remedy}, then start QGIS again."
+        remedy = say(
+            "Type “{command}” in a terminal, then start QGIS again.",
+            command=f"sudo apt install {' '.join(f'python3-{name}' for name in packages)}",
+        )
+    return what, remedy
 
 
 def classFactory(iface):

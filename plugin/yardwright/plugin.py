@@ -15,8 +15,14 @@ class YardwrightPlugin:
         self._undo = []
 
     def initProcessing(self):
-        """Add the Processing provider; QGIS calls this alone in ``qgis_process``."""
+        """Add the Processing provider; QGIS calls this alone in ``qgis_process``.
+
+        The user's language comes first of all, for whatever is added has its texts from then on.
+        """
         from .processing.provider import YardwrightProvider
+        from .translation import speak_users_language
+
+        self._undo.append(speak_users_language())
 
         registry = QgsApplication.processingRegistry()
         provider = YardwrightProvider()

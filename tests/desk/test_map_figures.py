@@ -28,7 +28,7 @@ def written(figures):
 
 def test_the_hole_in_hand_is_written_on_the_map(figures):
     found = written(figures)
-    assert found["length"] == ["Heron  360"]
+    assert found["length"] == ["Heron 360"]
     # The green is 30 yd deep about 360; the bunker reaches from 223 to 237, 16 to 24 yd to the right.
     assert found["green"] == ["345 · 360 · 375"]
     assert "224 – 238" in found["hazard"] and "84 – 108" in found["hazard"]
@@ -50,7 +50,7 @@ def test_from_afar_nothing_is_written(figures):
 
 def test_they_follow_the_tee_set_the_hole_and_every_edit(figures, drawing, hand, qtbot):  # noqa: F811
     drawing.in_hand.choose_tee_set("Wren")
-    assert written(figures)["length"] == ["Wren  320"]
+    assert written(figures)["length"] == ["Wren 320"]
     before = len(written(figures)["hazard"])
     drawing.take("bunker")
     hand.draw((-30, 250), (-20, 250), (-20, 262), (-30, 262))
@@ -85,7 +85,7 @@ def test_wiped_off_and_let_go(figures, drawing):  # noqa: F811
     assert item not in figures.canvas.scene().items() and not figures.shown
     drawing.in_hand.choose_hole(2)
     figures.show(True)
-    assert written(figures)["length"] == ["Heron  350"]
+    assert written(figures)["length"] == ["Heron 350"]
 
 
 def test_the_course_taken_away(figures, project, qtbot):

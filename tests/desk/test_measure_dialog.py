@@ -98,7 +98,7 @@ def test_a_turn_and_its_row_on_the_drawing(dialog, qtbot):
     dialog.choose_holes(2)
     settled(dialog, qtbot)
     (turn,) = shown(dialog, "doglegs")
-    assert (turn["At"], turn["By"], turn["To the"], turn["To the green"]) == ("200", "45°", "left", "150")
+    assert (turn["At"], turn["By"], turn["Direction"], turn["To the green"]) == ("200", "45°", "left", "150")
     view = dialog.views["doglegs"]
     dialog.tabs.setCurrentWidget(view)
     view.selectRow(0)

@@ -63,6 +63,7 @@ def run_desktop(
     enabled=True,
     size="1400x900",
     environment=None,
+    arguments=(),
 ):
     """Run QGIS with a fresh profile until ``drive_script`` ends; returns the folder with its results.
 
@@ -70,6 +71,7 @@ def run_desktop(
     folder: where ``result.json``, screenshots, the profile and QGIS's output go (a test's ``tmp_path``).
     project: a project file to open.  plugin_path: the folder that holds ``yardwright/``.
     enabled: whether QGIS loads the plugin at its start.  environment: more variables for the script.
+    arguments: more of QGIS's command line, such as ``("--lang", "de")``.
     Raises DesktopFailed with what was printed when the script fails or time runs out.
     """
     folder = Path(folder)
@@ -81,7 +83,7 @@ def run_desktop(
     command = ["qgis", "--noversioncheck", "--nologo", "--profiles-path", str(folder / "home")]
     if project is not None:
         command += ["--project", str(project)]
-    command += ["--code", str(drive_script)]
+    command += [*arguments, "--code", str(drive_script)]
     dropped = ("QT_QPA_PLATFORM", "VIRTUAL_ENV", "PYTHONHOME", "PYTHONPATH", "QGIS_CUSTOM_CONFIG_PATH")
     kept = {name: value for name, value in os.environ.items() if name not in dropped}
     with virtual_screen(size) as display, open(folder / "output.txt", "wb") as output:

@@ -70,6 +70,15 @@ def test_a_mistake_is_told_in_two_sentences(qgis_process, tmp_path):
     assert not (tmp_path / "tables").exists()
 
 
+def test_a_german_profile_gets_german(qgis_process, tmp_path):
+    (settings,) = (tmp_path / "profile").rglob("QGIS3.ini")
+    with open(settings, "a", encoding="utf-8") as file:
+        file.write("\n[locale]\noverrideFlag=true\nuserLocale=de_AT\n")
+    done = qgis_process("help", "yardwright:measurecourse")
+    assert done.returncode == 0, done.stderr
+    assert "Platz messen" in done.stdout and "Ordner für die Ergebnisse" in done.stdout
+
+
 def test_help_names_every_parameter(qgis_process):
     done = qgis_process("help", "yardwright:measurecourse")
     assert done.returncode == 0, done.stderr

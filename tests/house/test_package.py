@@ -88,6 +88,9 @@ def test_zip_holds_the_package_and_nothing_else(package, tmp_path):
     assert not [name for name in names if "test" in name.lower().split("/")]
     modules = {f"yardwright/{path.relative_to(PACKAGE).as_posix()}" for path in PACKAGE.rglob("*.py")}
     assert modules <= set(names)
+    words = {name for name in names if name.startswith("yardwright/resources/words/")}
+    assert "yardwright/resources/words/de.ts" in words
+    assert {name.rsplit(".")[-1] for name in words} == {"ts"}
 
 
 def test_zip_is_the_same_each_time(package, tmp_path):

@@ -128,7 +128,7 @@ def tables():
                 Column(tr("Turn"), "turn", "count", tr("Counted from the tee")),
                 whole_figure(tr("At"), "turn_station", tr("From the tee, along the line of play")),
                 Column(tr("By"), "turn_angle", "degrees", tr("How much the line of play turns")),
-                Column(tr("To the"), "turn_side", "text"),
+                Column(tr("Direction"), "turn_side", "text"),
                 whole_figure(tr("To the green"), "to_green", tr("From the turn to the green’s middle")),
                 sure,
                 remark,
@@ -212,7 +212,7 @@ def exact(value, form, unit):
 def _word(text):
     """A code of the tables as a person says it; any other text as it is."""
     if text in BY_NAME:
-        return BY_NAME[text].title
+        return tr(BY_NAME[text].title)
     return _words().get(text, text)
 
 

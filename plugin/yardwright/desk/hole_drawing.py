@@ -390,7 +390,7 @@ class HoleDrawing(QWidget):
         if found is not None:
             kind, _, feature = found
             own = feature.label or feature.get("tee_set") or _stated(feature, self._sheet.unit)
-            text = ": ".join(filter(None, (BY_NAME[kind].title, own)))
+            text = ": ".join(filter(None, (tr(BY_NAME[kind].title), own)))
         self.setToolTip(text)
         if not text:
             QToolTip.hideText()

@@ -111,7 +111,7 @@ def text_of(callout, unit):
     """What a Callout says, in whole units, as a short line."""
     figures = [_whole(one, unit) for one in callout.figures]
     words = {
-        "length": tr("{name}  {0}"),
+        "length": tr("{name} {0}"),
         "hazard": tr("{0} – {1}"),
         "green": tr("{0} · {1} · {2}"),
         "green_size": tr("{0} deep, {1} wide"),

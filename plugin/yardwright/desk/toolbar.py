@@ -397,7 +397,7 @@ class CourseTools(QObject):
         extent = self._extent()
         if extent is not None and not extent.intersects(self.iface.mapCanvas().extent()):
             self._look_at(extent)
-        counts = ", ".join(f"{BY_NAME[kind].title} {count}" for kind, count in results["COUNTS"].items())
+        counts = ", ".join(f"{tr(BY_NAME[kind].title)} {count}" for kind, count in results["COUNTS"].items())
         text = tr("Brought in: {}.").format(counts) if counts else tr("Nothing new was brought in.")
         tell(self.iface.messageBar(), text, tr("The log says more."), Qgis.MessageLevel.Success)
 

@@ -9,6 +9,7 @@ from ..guide.windows import hole_points, up_of
 from ..measure.units import YARD
 from ..model.errors import YardwrightError
 from ..model.geometry import coordinates
+from .words import tr
 
 VIEWS = ("north", "play", "approach")
 _AROUND_GREEN_YD = 25.0
@@ -74,8 +75,8 @@ def _shown(played, view):
     green = played.green
     if green is None:
         raise YardwrightError(
-            f"Hole {played.number} has no green, so there is no approach to it.",
-            "Draw the green and give it this hole’s number.",
+            tr("Hole {} has no green, so there is no approach to it.").format(played.number),
+            tr("Draw the green and give it this hole’s number."),
         )
     return _wider(coordinates(green.geometry), _AROUND_GREEN_YD * YARD), green.anchor, green.direction
 

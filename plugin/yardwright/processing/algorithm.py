@@ -161,8 +161,8 @@ class YardwrightAlgorithm(QgsProcessingAlgorithm):
             os.makedirs(path, exist_ok=True)
         except OSError as error:
             raise YardwrightError(
-                f"The folder “{path}” cannot be made ({error.strerror}).",
-                "Choose a folder you may write to as OUTPUT.",
+                self.tr("The folder “{}” cannot be made ({}).").format(path, error.strerror),
+                self.tr("Choose a folder you may write to as OUTPUT."),
             ) from error
         return path
 

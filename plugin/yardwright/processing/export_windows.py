@@ -11,6 +11,7 @@ from qgis.core import (
     QgsProcessingParameterRasterLayer,
 )
 
+from ..model.words import say
 from .algorithm import YardwrightAlgorithm
 
 SHOWS = ("hole", "green")
@@ -183,7 +184,10 @@ class _Made:
         known = [hole.number for hole in course.holes]
         for number in numbers or ():
             if number not in known:
-                self._fail(f"Hole {number} is not in the course.", "Check HOLES against the course’s holes.")
+                self._fail(
+                    say("Hole {number} is not in the course.", number=number),
+                    say("Check HOLES against the course’s holes."),
+                )
         self._index = CourseIndex(course)
         tasks = [(number, show) for number in known if not numbers or number in numbers for show in shows]
         for done, (number, show) in enumerate(tasks):
@@ -191,8 +195,12 @@ class _Made:
             played = play_hole(course, number, self._index)
             if played is None:
                 self._fail(
-                    f"Hole {number} cannot be shown: neither a line of play nor a tee and a green are drawn.",
-                    "Draw its line of play from the back tee to the green.",
+                    say(
+                        "Hole {number} cannot be shown: "
+                        "neither a line of play nor a tee and a green are drawn.",
+                        number=number,
+                    ),
+                    say("Draw its line of play from the back tee to the green."),
                 )
                 continue
             try:
@@ -222,7 +230,9 @@ class _Made:
         self.features.append(window_feature(plan))
         for remark in (*plan.remarks, *made.remarks):
             self._remarks.setdefault(remark, []).append(plan.name)
-        self._feedback.pushInfo(f"{plan.name}: 1:{plan.scale:g}, {plan.up_azimuth:.2f}° up")
+        self._feedback.pushInfo(
+            say("{name}: 1:{scale:g}, {up:.2f}° up", name=plan.name, scale=plan.scale, up=plan.up_azimuth)
+        )
         return not self._feedback.isCanceled()
 
     def tell(self):
@@ -231,10 +241,12 @@ class _Made:
 
         if not self.features and not self._feedback.isCanceled():
             if not self._failures:
-                self._fail("The course has no holes.", "Bring its features in first (importfeatures).")
+                self._fail(
+                    say("The course has no holes."), say("Bring its features in first (importfeatures).")
+                )
             (_, remedy), _ = next(iter(self._failures.items()))
             whats = " ".join(dict.fromkeys(what for what, _ in self._failures))
-            raise YardwrightError(f"No window was made. {whats}", remedy)
+            raise YardwrightError(say("No window was made. {whats}", whats=whats), remedy)
         failed = {f"{what} {remedy}": names for (what, remedy), names in self._failures.items()}
         for remark, names in {**failed, **self._remarks}.items():
             self._feedback.pushWarning(f"{', '.join(names)}: {remark}" if names else remark)

@@ -102,11 +102,12 @@ class ImportFeatures(YardwrightAlgorithm):
             report = bring_in(layers, found, self.progress(feedback, 60, 100))
         if report is None:
             return {}
-        for line in report.lines():
-            if line.startswith("Remark: "):
-                feedback.pushWarning(line)
-            else:
-                feedback.pushInfo(line)
+        lines = report.lines()
+        remarks = len(lines) - len(report.remarks)  # they come last
+        for line in lines[:remarks]:
+            feedback.pushInfo(line)
+        for line in lines[remarks:]:
+            feedback.pushWarning(line)
         return {
             "COUNT": report.total,
             "COUNTS": dict(report.counts),
@@ -130,7 +131,8 @@ class ImportFeatures(YardwrightAlgorithm):
         text = source.source() if isinstance(source, QgsMapLayer) else source
         if os.path.realpath(text.split("|")[0]) == os.path.realpath(course):
             raise YardwrightError(
-                "The source is a layer of this very course.", "Choose another layer or a file as SOURCE."
+                self.tr("The source is a layer of this very course."),
+                self.tr("Choose another layer or a file as SOURCE."),
             )
 
     def _vector(self, layer):
@@ -139,8 +141,8 @@ class ImportFeatures(YardwrightAlgorithm):
         if isinstance(layer, QgsVectorLayer) and layer.isValid():
             return layer
         raise YardwrightError(
-            f"“{layer.name()}” is not a vector layer that can be read.",
-            "Choose a vector layer or a file as SOURCE.",
+            self.tr("“{}” is not a vector layer that can be read.").format(layer.name()),
+            self.tr("Choose a vector layer or a file as SOURCE."),
         )
 
     def _extent(self, parameters, context, crs):
@@ -152,8 +154,8 @@ class ImportFeatures(YardwrightAlgorithm):
         geometry = self.parameterAsExtentGeometry(parameters, "EXTENT", context, crs)
         if geometry.isNull() or geometry.isEmpty():
             raise YardwrightError(
-                "EXTENT encloses nothing.",
-                "Write it as xmin,xmax,ymin,ymax, with [EPSG:4326] after it for degrees.",
+                self.tr("EXTENT encloses nothing."),
+                self.tr("Write it as xmin,xmax,ymin,ymax, with [EPSG:4326] after it for degrees."),
             )
         return wkb.loads(bytes(geometry.asWkb()))
 
@@ -178,6 +180,6 @@ class ImportFeatures(YardwrightAlgorithm):
             rows, _, _ = vector_source.read_rows(source, None, to_crs, source_crs, transforms, progress)
             return openstreetmap.candidates_of(openstreetmap.things_of_rows(rows), to_crs, None, extent)
         raise YardwrightError(
-            "The source has no golf tags, so nothing tells what its features are.",
-            f"Name their KIND: {', '.join(FEATURE_KINDS)}.",
+            self.tr("The source has no golf tags, so nothing tells what its features are."),
+            self.tr("Name their KIND: {}.").format(", ".join(FEATURE_KINDS)),
         )

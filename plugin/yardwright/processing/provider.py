@@ -2,6 +2,7 @@
 
 from qgis.core import QgsProcessingProvider
 
+from ..model.words import say
 from ..resources import icon, icon_path
 from .check_markers import CheckMarkers
 from .export_windows import ExportWindows
@@ -22,7 +23,7 @@ class YardwrightProvider(QgsProcessingProvider):
         return "Yardwright"
 
     def longName(self):
-        return "Yardwright (yardage guide of a golf course)"
+        return say("Yardwright (yardage guide of a golf course)")
 
     def icon(self):
         return icon("yardwright")
