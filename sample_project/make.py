@@ -13,6 +13,9 @@ import time
 ROOT = os.path.dirname(os.path.dirname(os.path.abspath(__file__)))
 sys.path[:0] = [ROOT, os.path.join(ROOT, "plugin")]
 
+FIRST_HOLE = 5
+"""The hole of ``make_first_hole``: a short par 4 with five bunkers and no water."""
+
 
 def make_images(folder):
     """Paint the three dates; ``{date id: path}``."""
@@ -82,35 +85,75 @@ def make_course(path, extent):
     return path
 
 
-def make_project(path, course_file, images, terrain):
-    """A QGIS project: the course over its newest image, paths relative to it."""
+def make_project(path, title, course_file, rasters, shown, extent=None):
+    """A QGIS project: a course over its rasters, paths relative to it.
+
+    rasters: ``[(name, path)]``, topmost first, of which the one named ``shown`` is. extent: what the project
+    opens on, (x least, y least, x greatest, y greatest) in the course's CRS, all of that raster without.
+    """
     from qgis.core import QgsProject, QgsRasterLayer, QgsRectangle, QgsReferencedRectangle
     from yardwright.store.course_file import open_course
     from yardwright.store.layer_group import add_course_group
 
     project = QgsProject.instance()
     project.clear()
-    project.setTitle("Quernhallow")
+    project.setTitle(title)
     layers = open_course(course_file)
     project.setCrs(layers.crs, True)
     add_course_group(project, layers)
     root = project.layerTreeRoot()
-    newest = max(images)
-    for name, place in [*sorted(images.items(), reverse=True), ("Terrain", terrain)]:
-        title = name if name == "Terrain" else f"Image of {name}"
-        layer = QgsRasterLayer(place, title)
+    for name, place in rasters:
+        layer = QgsRasterLayer(place, name)
         project.addMapLayer(layer, False)
-        root.addLayer(layer).setItemVisibilityChecked(name == newest)
-        if name == newest:
-            extent = QgsRectangle(layer.extent())
+        root.addLayer(layer).setItemVisibilityChecked(name == shown)
+        if name == shown:
+            seen = QgsRectangle(*extent) if extent else QgsRectangle(layer.extent())
     for kind in ("window", "image"):
         root.findLayer(layers[kind].id()).setItemVisibilityChecked(False)
-    project.viewSettings().setDefaultViewExtent(QgsReferencedRectangle(extent, layers.crs))
+    project.viewSettings().setDefaultViewExtent(QgsReferencedRectangle(seen, layers.crs))
     if not project.write(path):
         raise SystemExit(f"The project could not be written to {path}: {project.error()}")
     project.clear()
     layers.close()
     return path
+
+
+def make_first_hole(folder, image):
+    """A project to draw a first hole in: a course without any drawing, one hole on its card, over an image.
+
+    image: the file of the last date. The project’s path, ``first_hole.qgz`` beside ``first_hole.gpkg``.
+    """
+    from contextlib import closing
+
+    from yardwright.store.course_file import create_course, open_course
+    from yardwright.store.writing import add_features
+
+    from sample_project import drawing, pictures
+
+    course_file, card = (os.path.join(folder, f"first_hole{ending}") for ending in (".gpkg", ".csv"))
+    remove_course(course_file)
+    with open(drawing.SCORECARD, newline="", encoding="utf-8") as file:
+        heading, *rows = csv.reader(file)
+    with open(card, "w", newline="", encoding="utf-8") as file:
+        of_hole = [row for row in rows if row[0] == str(FIRST_HOLE)]
+        csv.writer(file, lineterminator="\n").writerows([heading, *of_hole])
+    course = drawing.course()
+    create_course(course_file, f"{course.name}: a first hole", course.crs, scorecard=card)
+    extent = course.hole(FIRST_HOLE).line.buffer(60).bounds
+    date = next(one for one in image_features(extent) if one.get("id") == pictures.SEASONS[-1].id)
+    date.attributes["source"] = os.path.relpath(image, folder).replace(os.sep, "/")
+    with closing(open_course(course_file)) as layers:
+        add_features(layers, [date])
+    name = f"Image of {date.get('id')}"
+    project = os.path.join(folder, "first_hole.qgz")
+    return make_project(project, "A first hole", course_file, [(name, image)], name, extent)
+
+
+def remove_course(path):
+    """Take a course file away that an earlier run left."""
+    for ending in ("", "-wal", "-shm"):
+        if os.path.exists(path + ending):
+            os.remove(path + ending)
 
 
 def run(name, **parameters):
@@ -195,11 +238,17 @@ def work(folder, application):
     images = make_images(folder)
     ground = terrain.write_terrain(os.path.join(folder, "terrain.tif"), extent)
     course_file = os.path.join(folder, "course.gpkg")
-    for ending in ("", "-wal", "-shm"):
-        if os.path.exists(course_file + ending):
-            os.remove(course_file + ending)
+    remove_course(course_file)
     make_course(course_file, extent)
-    project = make_project(os.path.join(folder, "quernhallow.qgz"), course_file, images, ground)
+    rasters = [(f"Image of {name}", path) for name, path in sorted(images.items(), reverse=True)]
+    project = make_project(
+        os.path.join(folder, "quernhallow.qgz"),
+        "Quernhallow",
+        course_file,
+        [*rasters, ("Terrain", ground)],
+        rasters[0][0],
+    )
+    first_hole = make_first_hole(folder, images[max(images)])
     made = time.monotonic()
     print(f"  made in {made - start:.0f} s\nMeasuring it")
     tables, windows = os.path.join(folder, "tables"), os.path.join(folder, "windows")
@@ -209,6 +258,7 @@ def work(folder, application):
     results.update(WINDOWS=cut["WINDOWS"], WINDOWS_FOLDER=windows)
     print(f"  measured, markers checked and windows cut in {time.monotonic() - made:.0f} s")
     tell(results, course_file, project, images)
+    print(f"To draw:  {first_hole} (hole {FIRST_HOLE} over its image, nothing drawn yet)")
 
 
 if __name__ == "__main__":

@@ -87,10 +87,6 @@ def drive(desk):
     hand = Hand(desk)
     hand.key("alt+y", "j")
     yield 500
-    for _ in range(hole["number"] - 1):
-        hand.key("alt+Next")
-        yield 60
-    yield 300
     desk.result["hole"] = window.findChild(QComboBox, "yardwright_hole").currentText()
     tee_sets = bar.findChild(QComboBox, "yardwright_tee_set")
 

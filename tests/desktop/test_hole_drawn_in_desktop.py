@@ -10,9 +10,10 @@ import math
 import pytest
 from desktop import result_of, run_desktop
 
+from sample_project.make import FIRST_HOLE as NUMBER
+
 pytestmark = pytest.mark.desktop
 
-NUMBER = 5
 ORDER = ("hole", "tee", "plate", "green", "apron", "fairway", "bunker", "marker")
 APART_M = {"tee": 1.5, "green": 2.0, "apron": 2.0, "fairway": 2.0, "bunker": 1.0}
 """Corners of the sample's outlines that are nearer to the last one are not clicked: the curve goes there."""
@@ -62,40 +63,13 @@ def things_of(course):
 
 @pytest.fixture
 def project(qgis_app, tmp_path):
-    """A project with an empty course file, its scorecard, and the image of the hole."""
-    from qgis.core import QgsProject, QgsRasterLayer
-    from shapely.geometry import box
-    from yardwright.model.course import Feature
-    from yardwright.store.course_file import create_course, open_course
-    from yardwright.store.layer_group import add_course_group
-    from yardwright.store.writing import add_features
+    """The sample's project for a first hole: nothing is drawn, and the image shows only that hole."""
+    from sample_project import drawing, make, pictures
 
-    from sample_project import drawing, pictures
-
-    course = drawing.course()
-    x0, y0, x1, y1 = course.hole(NUMBER).line.buffer(70).bounds
-    extent = tuple(6.0 * round(n / 6) for n in (x0, y0, x1, y1))
-    season = pictures.SEASONS[-1]
+    x0, y0, x1, y1 = drawing.course().hole(NUMBER).line.buffer(70).bounds
     image = str(tmp_path / "image.tif")
-    pictures.write_image(image, season, extent)
-    path = str(tmp_path / "course.gpkg")
-    create_course(path, course.name, course.crs, drawing.SCORECARD)
-    with open_course(path) as layers:
-        seen = {"id": season.id, "source": "image.tif", "taken": season.id, "gsd_m": season.gsd}
-        add_features(layers, [Feature("image", 1, box(*extent), attributes=seen)])
-    project = QgsProject.instance()
-    project.clear()
-    layers = open_course(path)
-    project.setCrs(layers.crs, True)
-    add_course_group(project, layers)
-    raster = QgsRasterLayer(image, "Image")
-    project.addMapLayer(raster, False)
-    project.layerTreeRoot().addLayer(raster)
-    place = str(tmp_path / "hole.qgz")
-    assert project.write(place)
-    project.clear()
-    layers.close()
-    return place
+    pictures.write_image(image, pictures.SEASONS[-1], [6.0 * round(n / 6) for n in (x0, y0, x1, y1)])
+    return make.make_first_hole(str(tmp_path), image)
 
 
 def keyed(rows, key):
@@ -148,7 +122,7 @@ def test_a_hole_drawn_from_nothing_measures_as_the_sample(project, tmp_path):
     for kind, steps in found["steps"].items():
         assert steps == sum(thing["kind"] == kind for thing in things), kind
 
-    with open_course(str(tmp_path / "course.gpkg")) as layers:
+    with open_course(str(tmp_path / "first_hole.gpkg")) as layers:
         by_hand = read_course(layers)
     mine = [feature for feature in by_hand.features if feature.kind in ORDER]
     assert len(mine) == len(things) - 1
