@@ -280,6 +280,21 @@ def test_another_layer_in_the_project_leaves_the_hand_alone(drawing, hand, proje
     assert len(new_rows(drawing.in_hand.layer("bunker"))) == 1
 
 
+def test_the_layer_that_was_current_taken_away_amid_drawing(drawing, hand, project):
+    """QGIS's own tool would make it current again when it is laid down, and crash."""
+    from qgis.core import QgsVectorLayer
+
+    current = QgsVectorLayer("Point", "current", "memory")
+    project.addMapLayer(current)
+    hand.canvas.setCurrentLayer(current)
+    drawing.take("bunker")
+    hand.click(30, 250)
+    project.removeMapLayer(current.id())
+    assert hand.canvas.mapTool() is None and hand.canvas.currentLayer() is None
+    drawing.take("bunker")
+    assert hand.canvas.mapTool() is drawing.tools["bunker"]
+
+
 def test_every_kind_that_is_drawn_has_its_tool_and_key(drawing):
     """The fifteen kinds of the course file that a person draws; images, patches, windows and pins are not."""
     from yardwright.desk.drawing_bar import HOW_KEYS, KEYS

@@ -64,6 +64,7 @@ def run_desktop(
     size="1400x900",
     environment=None,
     arguments=(),
+    killed=False,
 ):
     """Run QGIS with a fresh profile until ``drive_script`` ends; returns the folder with its results.
 
@@ -72,6 +73,7 @@ def run_desktop(
     project: a project file to open.  plugin_path: the folder that holds ``yardwright/``.
     enabled: whether QGIS loads the plugin at its start.  environment: more variables for the script.
     arguments: more of QGIS's command line, such as ``("--lang", "de")``.
+    killed: whether the script is to end with ``desk.kill()``.
     Raises DesktopFailed with what was printed when the script fails or time runs out.
     """
     folder = Path(folder)
@@ -114,7 +116,7 @@ def run_desktop(
             raise DesktopFailed(_story(folder, f"QGIS did not finish within {timeout} s")) from None
         finally:
             _end(process)
-    if code != 0 or not (folder / "result.json").exists():
+    if code != (-signal.SIGKILL if killed else 0) or not (folder / "result.json").exists():
         raise DesktopFailed(_story(folder, f"QGIS ended with {code}"))
     return folder
 

@@ -16,6 +16,7 @@ A dialog that a click opens may be modal: the next step runs all the same. Open 
 
 import json
 import os
+import signal
 import subprocess
 import sys
 import traceback
@@ -65,6 +66,15 @@ class Desk:
     def key(self, *names):
         """Press keys by xdotool's names, such as ``Return`` or ``ctrl+c``."""
         self._mouse("key", *names)
+
+    def keep_result(self):
+        """Write the result now, for a script that QGIS itself will end."""
+        _write(self.result)
+
+    def kill(self):
+        """End QGIS as nobody can hinder: by SIGKILL, here and now. The result is written first."""
+        self.keep_result()
+        os.kill(os.getpid(), signal.SIGKILL)
 
     def top_window(self):
         """The modal dialog on top, or the active window."""

@@ -45,6 +45,8 @@ class DrawTool(QgsMapToolDigitizeFeature):
         self.defaults = defaults
         self._how = "clicks"
         self._layer_id = None
+        self._needed = set()
+        self._watch = None
         self._band = None
         self.digitizingCompleted.connect(self._completed)
 
@@ -64,7 +66,11 @@ class DrawTool(QgsMapToolDigitizeFeature):
             begin_editing(layer)
             self._layer_id = layer.id()
             self.setLayer(layer)
+            current = self.canvas().currentLayer()
+            self._needed = {layer.id(), "" if current is None else current.id()}
             super().activate()
+            if self._watch is None:
+                self._watch = self.in_hand.project.layersWillBeRemoved.connect(self._layers_go)
             capture_streaming(self, self._how == "stream")
             return
         self.in_hand.iface.mapCanvas().unsetMapTool(self)
@@ -73,7 +79,16 @@ class DrawTool(QgsMapToolDigitizeFeature):
         """QGIS calls this when another tool is taken in hand."""
         self._show_curve(None)
         self.pointed.emit(None, [])
+        if self._watch is not None:
+            self.in_hand.project.layersWillBeRemoved.disconnect(self._watch)
+            self._watch = None
         super().deactivate()
+
+    def _layers_go(self, layer_ids):
+        """Be laid down before the layer goes that was the current one: QGIS makes it that again afterwards,
+        without a look whether it is still there."""
+        if self._needed.intersection(layer_ids):
+            self.canvas().unsetMapTool(self)
 
     def cadCanvasMoveEvent(self, event):
         """Follows the pointer; ``event`` is a QgsMapMouseEvent that is snapped already."""

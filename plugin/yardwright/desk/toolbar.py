@@ -14,6 +14,7 @@ from ..resources import icon
 from .courses import hole_text
 from .drawing_bar import DrawingBar
 from .in_hand import CourseInHand
+from .keeping import Keeping
 from .map_figures import MapFigures
 from .words import tell, told_in, tr, with_keys
 
@@ -56,6 +57,7 @@ class CourseTools(QObject):
         super().__init__(iface.mainWindow())
         self.iface = iface
         self.in_hand = CourseInHand(iface, self)
+        self.keeping = Keeping(self.in_hand)
         self.view = "north"
         self.actions = {}
         self.panels = {}
@@ -214,6 +216,7 @@ class CourseTools(QObject):
             panel.deleteLater()
         self.drawing.remove()
         self.figures.let_go()
+        self.keeping.let_go()
         self.in_hand.let_go()
         self.iface.mapCanvas().rotationChanged.disconnect(self._map_turned)
         self._close_windows()

@@ -124,6 +124,11 @@
         <translation>(ohne Namen)</translation>
     </message>
     <message>
+        <location filename="../../desk/keeping.py"/>
+        <source>, and {} more</source>
+        <translation>, und {} weitere</translation>
+    </message>
+    <message>
         <location filename="../../processing/start_course.py"/>
         <source>A CSV file with the columns hole, par, stroke_index, name and one for each tee set, in yards; in metres where the heading is the tee set’s name followed by m. Empty: the course starts without holes.</source>
         <translation>Eine CSV-Datei mit den Spalten hole, par, stroke_index, name und einer je Abschlagset, in Yards; in Metern, wo auf den Namen des Abschlagsets ein m folgt. Leer: der Platz beginnt ohne Bahnen.</translation>
@@ -832,6 +837,11 @@
         <translation>Name</translation>
     </message>
     <message>
+        <location filename="../../desk/keeping.py"/>
+        <source>Later</source>
+        <translation>Später</translation>
+    </message>
+    <message>
         <location filename="../../desk/dates_panel.py"/>
         <source>Lay the other date beyond a divider; drag it by its handle</source>
         <translation>Das andere Datum jenseits eines Schiebers zeigen; am Griff ziehen</translation>
@@ -910,6 +920,11 @@
         <location filename="../../desk/toolbar.py"/>
         <source>Look at the next hole</source>
         <translation>Die nächste Bahn ansehen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/keeping.py"/>
+        <source>Look there, or open the course again.</source>
+        <translation>Dort nachsehen oder den Platz erneut öffnen.</translation>
     </message>
     <message>
         <location filename="../../desk/checks_panel.py"/>
@@ -1105,6 +1120,11 @@
         <translation>No&amp;rden oben</translation>
     </message>
     <message>
+        <location filename="../../desk/keeping.py"/>
+        <source>Not put back: {}.</source>
+        <translation>Nicht zurückgeholt: {}.</translation>
+    </message>
+    <message>
         <location filename="../../desk/hole_panel.py"/>
         <source>Note on hole {}</source>
         <translation>Notiz zu Bahn {}</translation>
@@ -1123,6 +1143,11 @@
         <location filename="../../desk/checks_panel.py"/>
         <source>Nothing of the kinds chosen above was found.</source>
         <translation>Von den oben gewählten Arten wurde nichts gefunden.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/keeping.py"/>
+        <source>Nothing was put back.</source>
+        <translation>Nichts wurde zurückgeholt.</translation>
     </message>
     <message>
         <location filename="../../desk/checks_panel.py"/>
@@ -1155,6 +1180,11 @@
         <translation>Des Fairways an dieser Stelle, rechtwinklig zur Spiellinie</translation>
     </message>
     <message>
+        <location filename="../../desk/keeping.py"/>
+        <source>One thing</source>
+        <translation>Ein Objekt</translation>
+    </message>
+    <message>
         <location filename="../../processing/import_features.py"/>
         <source>Only features that meet this extent, such as one of two courses in the same file.</source>
         <translation>Nur Objekte, die diese Ausdehnung berühren, etwa einen von zwei Plätzen in derselben Datei.</translation>
@@ -1178,6 +1208,11 @@
         <location filename="../../desk/toolbar.py"/>
         <source>Open a course file in this project</source>
         <translation>Eine Platzdatei in diesem Projekt öffnen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/keeping.py"/>
+        <source>Open it again to have them put back.</source>
+        <translation>Ihn erneut öffnen, um sie zurückzuholen.</translation>
     </message>
     <message>
         <location filename="../../__init__.py"/>
@@ -1261,6 +1296,26 @@
         <translation>Druck</translation>
     </message>
     <message>
+        <location filename="../../desk/keeping.py"/>
+        <source>Put back</source>
+        <translation>Zurückholen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/keeping.py"/>
+        <source>Put back what was not saved</source>
+        <translation>Nicht Gespeichertes zurückholen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/keeping.py"/>
+        <source>Put back, not saved yet: {}.</source>
+        <translation>Zurückgeholt, noch nicht gespeichert: {}.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/keeping.py"/>
+        <source>QGIS ended before they were saved; the recovery copy “{}” has them.</source>
+        <translation>QGIS endete, bevor sie gespeichert waren; die Sicherungskopie „{}“ enthält sie.</translation>
+    </message>
+    <message>
         <location filename="../../desk/toolbar.py"/>
         <source>QGIS’s Processing is not there, and this needs it.</source>
         <translation>Die Verarbeitung von QGIS fehlt, wird hier aber gebraucht.</translation>
@@ -1314,6 +1369,11 @@
         <location filename="../../desk/figures.py"/>
         <source>Run-out</source>
         <translation>Auslauf</translation>
+    </message>
+    <message>
+        <location filename="../../desk/keeping.py"/>
+        <source>Save often, and check that there is room on the disk.</source>
+        <translation>Oft speichern und prüfen, ob auf dem Datenträger Platz ist.</translation>
     </message>
     <message>
         <location filename="../../desk/editing.py"/>
@@ -1488,6 +1548,16 @@
         <translation>Der Algorithmus „{}“ fehlt.</translation>
     </message>
     <message>
+        <location filename="../../desk/keeping.py"/>
+        <source>The copy is kept as “{}”.</source>
+        <translation>Die Kopie bleibt als „{}“ erhalten.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/keeping.py"/>
+        <source>The copy “{}” is no longer there, or another QGIS has it.</source>
+        <translation>Die Kopie „{}“ ist nicht mehr da, oder ein anderes QGIS hat sie.</translation>
+    </message>
+    <message>
         <location filename="../../desk/checks_panel.py"/>
         <source>The course</source>
         <translation>Der Platz</translation>
@@ -1528,6 +1598,11 @@
         <translation>Der aktuelle Platz</translation>
     </message>
     <message>
+        <location filename="../../desk/keeping.py"/>
+        <source>The course is no longer in this project.</source>
+        <translation>Der Platz ist nicht mehr in diesem Projekt.</translation>
+    </message>
+    <message>
         <location filename="../../processing/import_features.py"/>
         <source>The course’s layer the features belong to. Needed unless the source has OpenStreetMap’s golf tags; of an OpenStreetMap file, a kind takes only its features.</source>
         <translation>Der Layer des Platzes, zu dem die Objekte gehören. Nötig, wenn die Quelle keine Golf-Tags von OpenStreetMap hat; aus einer OpenStreetMap-Datei nimmt eine Art nur ihre Objekte.</translation>
@@ -1551,6 +1626,11 @@
         <location filename="../../desk/figures.py"/>
         <source>The feature; 4+5 is the middle between a pair</source>
         <translation>Das Objekt; 4+5 ist die Mitte zwischen einem Paar</translation>
+    </message>
+    <message>
+        <location filename="../../desk/keeping.py"/>
+        <source>The folder of “{}” cannot be written to; its recovery copy is “{}”.</source>
+        <translation>In den Ordner von „{}“ kann nicht geschrieben werden; die Sicherungskopie ist „{}“.</translation>
     </message>
     <message>
         <location filename="../../processing/algorithm.py"/>
@@ -1688,6 +1768,11 @@
         <translation>Der ganze Platz, als XLSX…</translation>
     </message>
     <message>
+        <location filename="../../desk/keeping.py"/>
+        <source>There already: {}.</source>
+        <translation>Schon vorhanden: {}.</translation>
+    </message>
+    <message>
         <location filename="../../desk/in_hand.py"/>
         <source>There is no course in this project.</source>
         <translation>In diesem Projekt ist kein Platz.</translation>
@@ -1751,6 +1836,21 @@
         <location filename="../../desk/figures.py"/>
         <source>Through the middle, square to the approach</source>
         <translation>Durch die Mitte, rechtwinklig zur Annäherung</translation>
+    </message>
+    <message>
+        <location filename="../../desk/keeping.py"/>
+        <source>Throw away</source>
+        <translation>Verwerfen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/keeping.py"/>
+        <source>Throw away what was drawn and not saved? It cannot be brought back.</source>
+        <translation>Was gezeichnet und nicht gespeichert wurde, verwerfen? Es lässt sich nicht wiederherstellen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/keeping.py"/>
+        <source>Throw away…</source>
+        <translation>Verwerfen…</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -1933,6 +2033,11 @@
         <location filename="../../desk/repairing.py"/>
         <source>What was to be repaired has been changed or deleted since it was checked.</source>
         <translation>Was repariert werden sollte, wurde seit der Prüfung geändert oder gelöscht.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/keeping.py"/>
+        <source>What you draw in “{}” has no recovery copy: {}</source>
+        <translation>Was Sie in „{}“ zeichnen, hat keine Sicherungskopie: {}</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -2365,6 +2470,11 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <translation>{} von {} Objekten gezeigt; die Maße zählen alle.</translation>
     </message>
     <message>
+        <location filename="../../desk/keeping.py"/>
+        <source>{} of “{}” left unsaved, {}.</source>
+        <translation>{} von „{}“ nicht gespeichert, {}.</translation>
+    </message>
+    <message>
         <location filename="../../desk/pointer.py"/>
         <source>{} sq {}</source>
         <translation>{} {}²</translation>
@@ -2378,6 +2488,11 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <location filename="../../desk/measure_dialog.py"/>
         <source>{} tables were written to “{}”.</source>
         <translation>{} Tabellen wurden in „{}“ geschrieben.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/keeping.py"/>
+        <source>{} things</source>
+        <translation>{} Objekte</translation>
     </message>
     <message>
         <location filename="../../desk/hole_drawing.py"/>
