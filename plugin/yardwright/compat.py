@@ -35,3 +35,9 @@ def capture_streaming(tool, on):
         tool.setCurrentCaptureTechnique(technique.Streaming if on else technique.StraightSegments)
     else:
         tool.setStreamDigitizingEnabled(on)
+
+
+def attribution(layer):
+    """Whom the server of a raster layer asks to be named, "": a property of the layer itself until 3.38."""
+    told = layer.serverProperties() if hasattr(layer.serverProperties(), "attribution") else layer
+    return told.attribution() or ""

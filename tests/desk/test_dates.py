@@ -6,9 +6,11 @@ from osgeo import gdal, osr
 from qgis.core import (
     QgsCategorizedSymbolRenderer,
     QgsFeature,
+    QgsGeometry,
     QgsHeatmapRenderer,
     QgsMapRendererParallelJob,
     QgsMapSettings,
+    QgsPointXY,
     QgsProject,
     QgsRasterLayer,
     QgsRectangle,
@@ -23,8 +25,10 @@ from yardwright.desk.dates import (
     NOT_SAID,
     counts,
     course_layers,
+    credit_of,
     dates_of,
     day_in,
+    drawn_from,
     drawn_only,
     expression_of,
     ground_sample_distance,
@@ -280,6 +284,58 @@ def test_counts_of_what_is_shown(in_hand):  # noqa: F811
     bunkers.deleteFeature(next(bunkers.getFeatures()).id())
     assert counts(layers, expression_of(None, True)) == (0, every - 1)
     bunkers.rollBack()
+
+
+def test_counts_by_date_one_by_one(in_hand):  # noqa: F811
+    """Right after another layer of the file was saved, when QGIS has no count of the layers (-1), and with
+    what is not saved yet."""
+    mark_features(in_hand)
+    layers = course_layers(in_hand)
+    assert drawn_from(layers) == {"2023-04-12": 2, "2025-07-02": 1, NOT_SAID: 11}
+    assert counts(layers, "") == (14, 14)
+    bunkers = in_hand.layer("bunker")
+    bunkers.startEditing()
+    more = QgsFeature(bunkers.fields())
+    more.setAttribute("seen_in", "2023-04-12")
+    bunkers.addFeature(more)
+    greens = in_hand.layer("green")
+    greens.startEditing()
+    green = next(greens.getFeatures())
+    greens.changeAttributeValue(green.id(), greens.fields().lookupField("seen_in"), "a lost one")
+    assert drawn_from(layers) == {"2023-04-12": 2, "2025-07-02": 1, "a lost one": 1, NOT_SAID: 11}
+    assert counts(layers, expression_of("2023-04-12")) == (2, 15)
+    bunkers.rollBack()
+    greens.rollBack()
+    assert drawn_from(layers) == {"2023-04-12": 2, "2025-07-02": 1, NOT_SAID: 11}
+
+
+def test_the_ground_of_a_course_knows_what_is_not_saved(in_hand):  # noqa: F811
+    tiles = QgsRasterLayer("type=xyz&url=https://tiles.example/{z}/{x}/{y}.png&zmax=19&zmin=0", "Web", "wms")
+    QgsProject.instance().addMapLayer(tiles)
+    trees = in_hand.layer("tree")
+    trees.startEditing()
+    tree = QgsFeature(trees.fields())
+    tree.setGeometry(QgsGeometry.fromPointXY(QgsPointXY(EAST + 2000, NORTH + 3000)))
+    trees.addFeature(tree)
+    take_up(in_hand, tiles, "2024-05-01")
+    images = in_hand.layer("image")
+    box = next(images.getFeatures()).geometry().boundingBox()
+    # 200 metres beyond the tree.
+    assert (box.xMaximum(), box.yMaximum()) == (EAST + 2200, NORTH + 3200)
+    trees.rollBack()
+    images.rollBack()
+
+
+def test_whom_a_layer_credits(qgis_new_project, tmp_path):
+    layer = add_raster(write_raster(tmp_path / "plain.tif", (9, 9, 9)))
+    assert credit_of(layer) == ""
+    told = layer.serverProperties() if hasattr(layer.serverProperties(), "setAttribution") else layer
+    told.setAttribution("Larkmere Survey")
+    assert credit_of(layer) == "Larkmere Survey"
+    metadata = layer.metadata()
+    metadata.setRights(["Ines Painter", "Jon Painter"])
+    layer.setMetadata(metadata)
+    assert credit_of(layer) == "Ines Painter; Jon Painter"
 
 
 def style_of(layer):

@@ -93,3 +93,12 @@ def test_the_course_taken_away(figures, project, qtbot):
     qtbot.waitUntil(lambda: figures.in_hand.place is None, timeout=3000)
     assert written(figures) == {}
     assert figures.in_hand.iface.bar.messages == []
+
+
+def test_the_map_changes_while_the_project_closes(figures, project):
+    """QGIS changes the map's projection before the news of the project's end is here."""
+    figures.in_hand.course()
+    project.layerTreeRoot().removeAllChildren()
+    figures.canvas.setDestinationCrs(QgsCoordinateReferenceSystem("EPSG:3857"))
+    assert written(figures) == {} and figures.in_hand.iface.bar.messages == []
+    assert figures.in_hand.layer("hole") is None

@@ -7,17 +7,26 @@ Nothing here touches the project: the second date is drawn from a copy of the ma
 from functools import partial
 
 from qgis.core import QgsMapRendererParallelJob, QgsMapSettings, QgsProject, QgsRasterLayer, QgsRectangle
-from qgis.gui import QgsDockWidget, QgsMapCanvas, QgsMapCanvasItem, QgsMapToolPan
+from qgis.gui import QgsDockWidget, QgsMapCanvas, QgsMapCanvasItem, QgsMapToolPan, QgsMapToolZoom
 from qgis.PyQt.QtCore import QEvent, QObject, QPointF, QRectF, Qt, QTimer, pyqtSignal
 from qgis.PyQt.QtGui import QColor, QFontMetricsF, QPainter, QPen, QPolygonF, QTransform
 
-GRIP = 15
-"""Radius of the divider's handle, pixels."""
+from .words import tr
+
+GRIP_LONG, GRIP_SHORT = 27.0, 16.0
+"""Half the length of the divider's handle across the divider, and half its width along it, pixels."""
 _FROM_EDGE = 58
-_REACH = GRIP + 4
+_REACH = 5
+"""How far beside the divider and its handle the mouse still takes hold of them, pixels."""
+_EDGE = 0.02
+"""The share of the map at either end that the divider does not enter: it must be seen to be fetched back."""
+STEP = 0.02
+"""How far a stroke of a key moves the divider, as a share of the map."""
 _DARK = QColor(24, 32, 40)
+_SHADE = QColor(24, 32, 40, 110)
 _PILL = QColor(24, 32, 40, 205)
 _LIGHT = QColor(255, 255, 255)
+_TAKEN = QColor(0, 92, 168)
 
 
 def layers_with(layers, dates, second):
@@ -56,13 +65,18 @@ class SecondPicture(QObject):
         self._progress = QTimer(self)
         self._progress.setInterval(250)
         self._progress.timeout.connect(self._show_so_far)
-        canvas.renderStarting.connect(self.map_changed)
-        QgsProject.instance().layersWillBeRemoved.connect(self._wait)
+        self._connections = [
+            (signal, signal.connect(slot))
+            for signal, slot in (
+                (canvas.renderStarting, self.map_changed),
+                (QgsProject.instance().layersWillBeRemoved, self._wait),
+            )
+        ]
 
     def let_go(self):
         """Stop drawing and listen to nothing any more."""
-        self.canvas.renderStarting.disconnect(self.map_changed)
-        QgsProject.instance().layersWillBeRemoved.disconnect(self._wait)
+        _disconnect(self._connections)
+        self.wanted = False
         self._wait()
         self.image = self.settings = None
 
@@ -148,7 +162,9 @@ class Overlay(QgsMapCanvasItem):
     """A picture laid over the map, beyond a divider or everywhere; under all that is drawn by hand.
 
     ``divider``: where it stands, 0 to 1 of the map's width (``across``) or height; None without one.
-    ``whole``: the picture covers all of the map. ``titles``: what each side shows.
+    ``whole``: the picture covers all of the map. ``titles``: what each side shows. ``named``: the first of
+    them stands on a map that is not divided. ``pointed``: whether the mouse is where it can take hold of the
+    divider.
     """
 
     def __init__(self, canvas):
@@ -156,8 +172,9 @@ class Overlay(QgsMapCanvasItem):
         self.canvas = canvas
         self.divider = None
         self.across = True
-        self.whole = False
+        self.whole = self.named = False
         self.titles = ("", "")
+        self.pointed = False
         self._image = self._settings = None
         self._placed = QTransform()
         self.setZValue(-5)  # QGIS's own map lies at -10, rubber bands at 0 and above
@@ -179,11 +196,21 @@ class Overlay(QgsMapCanvasItem):
         return area
 
     def grip(self):
-        """The middle of the divider's handle, pixels."""
+        """The divider's handle, a QRectF in pixels."""
         area = self.boundingRect()
         if self.across:
-            return QPointF(self._line(), area.height() - min(_FROM_EDGE, area.height() / 2))
-        return QPointF(area.width() - min(_FROM_EDGE, area.width() / 2), self._line())
+            middle = QPointF(self._line(), area.height() - min(_FROM_EDGE, area.height() / 2))
+            half_width, half_height = GRIP_LONG, GRIP_SHORT
+        else:
+            middle = QPointF(area.width() - min(_FROM_EDGE, area.width() / 2), self._line())
+            half_width, half_height = GRIP_SHORT, GRIP_LONG
+        return QRectF(middle.x() - half_width, middle.y() - half_height, 2 * half_width, 2 * half_height)
+
+    def is_near(self, place, whole_line):
+        """Whether the mouse at a place in pixels takes hold: of the handle, or anywhere of the divider."""
+        if self.grip().adjusted(-_REACH, -_REACH, _REACH, _REACH).contains(place):
+            return True
+        return whole_line and abs((place.x() if self.across else place.y()) - self._line()) <= _REACH
 
     def _line(self):
         area = self.boundingRect()
@@ -231,11 +258,11 @@ class Overlay(QgsMapCanvasItem):
             painter.restore()
         painter.save()
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        if self.whole:
-            middle = self.boundingRect().width() / 2
-            self._pill(painter, self.titles[1], QPointF(middle, area.height() - _FROM_EDGE), 0)
-        elif self.divider is not None:
+        if self.divider is not None and not self.whole:
             self._paint_divider(painter)
+        elif self.whole or self.named:
+            at = QPointF(area.width() / 2, area.height() - _FROM_EDGE)
+            self._pill(painter, self.titles[1 if self.whole else 0], at, 0, area)
         painter.restore()
 
     def _paint_divider(self, painter):
@@ -245,26 +272,54 @@ class Overlay(QgsMapCanvasItem):
             if self.across
             else (QPointF(0, at), QPointF(area.width(), at))
         )
-        for colour, width in ((_DARK, 3.5), (_LIGHT, 1.5)):
+        # A dark line in a light casing with a shade about it: one of the three stands out on any ground.
+        for colour, width in ((_SHADE, 8), (_LIGHT, 5.5), (_TAKEN if self.pointed else _DARK, 2.5)):
             painter.setPen(QPen(colour, width))
             painter.drawLine(*ends)
-        for sign, title in zip((-1, 1), self.titles):
-            if self.across:
-                self._pill(painter, title, grip + QPointF(sign * (GRIP + 8), 0), sign)
-            else:
-                self._pill(painter, title, grip + QPointF(GRIP, sign * (GRIP + 18)), -1)
-        painter.setPen(QPen(_DARK, 1.6))
-        painter.setBrush(_LIGHT)
-        painter.drawEllipse(grip, GRIP, GRIP)
-        painter.setPen(Qt.PenStyle.NoPen)
-        painter.setBrush(_DARK)
-        for sign in (-1, 1):
-            arrow = [(sign * 10, 0), (sign * 4, -5), (sign * 4, 5)]
-            turned = arrow if self.across else [(y, x) for x, y in arrow]
-            painter.drawPolygon(QPolygonF([grip + QPointF(x, y) for x, y in turned]))
+        self._paint_titles(painter, area, grip)
+        self._paint_grip(painter, grip)
 
-    def _pill(self, painter, text, at, side):
-        """A text on a dark ground, to the left of a place (-1), to its right (1) or in its middle (0)."""
+    def _paint_titles(self, painter, area, grip):
+        near, far = QRectF(area), self.far_side()
+        middle = grip.center()
+        if self.across:
+            near.setRight(far.left())
+            for sign, title, side in ((-1, self.titles[0], near), (1, self.titles[1], far)):
+                self._pill(painter, title, middle + QPointF(sign * (GRIP_LONG + 10), 0), sign, side)
+        else:
+            near.setBottom(far.top())
+            for sign, title, side in ((-1, self.titles[0], near), (1, self.titles[1], far)):
+                at = QPointF(grip.right(), middle.y() + sign * (GRIP_LONG + 22))
+                self._pill(painter, title, at, -1, side)
+
+    def _paint_grip(self, painter, grip):
+        """A rounded handle: arrows in the directions of the drag, and ridges as on a thing to be held."""
+        ground, ink = (_TAKEN, _LIGHT) if self.pointed else (_LIGHT, _DARK)
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(_SHADE)
+        painter.drawRoundedRect(grip.adjusted(-3, -3, 3, 3), GRIP_SHORT + 3, GRIP_SHORT + 3)
+        painter.setPen(QPen(_DARK if not self.pointed else _LIGHT, 2))
+        painter.setBrush(ground)
+        painter.drawRoundedRect(grip, GRIP_SHORT, GRIP_SHORT)
+        painter.save()
+        painter.translate(grip.center())
+        if not self.across:
+            painter.rotate(90)
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(ink)
+        for sign in (-1, 1):
+            arrow = ((sign * 21, 0), (sign * 12, -6.5), (sign * 12, 6.5))
+            painter.drawPolygon(QPolygonF([QPointF(x, y) for x, y in arrow]))
+        painter.setPen(QPen(ink, 2))
+        for x in (-5, 0, 5):
+            painter.drawLine(QPointF(x, -6.5), QPointF(x, 6.5))
+        painter.restore()
+
+    def _pill(self, painter, text, at, side, room):
+        """A text on a dark ground, to the left of a place (-1), to its right (1) or in its middle (0).
+
+        room: the QRectF it must fit into, for half a title would be read as another date.
+        """
         if not text:
             return
         font = self.canvas.font()
@@ -273,6 +328,8 @@ class Overlay(QgsMapCanvasItem):
         width, height = size.width() + 18, size.height() + 8
         left = at.x() + {-1: -width, 0: -width / 2, 1: 0}[side]
         box = QRectF(left, at.y() - height / 2, width, height)
+        if not room.contains(box):
+            return
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(_PILL)
         painter.drawRoundedRect(box, height / 2, height / 2)
@@ -284,8 +341,11 @@ class Overlay(QgsMapCanvasItem):
 class Comparison(QObject):
     """The second date on the map: beyond a divider (``swipe``), or everywhere while it is ``held``.
 
-    The divider is dragged by its handle; every other click goes to the map's tool as ever.
+    The divider is dragged by its handle, and anywhere while the map's tool only moves the map; every other
+    click goes to that tool as ever. ``divider``: where it stands, 0 to 1 of the map; ``moved`` tells of it.
     """
+
+    moved = pyqtSignal()
 
     def __init__(self, canvas, layers, parent=None):
         """layers: a function that gives the map's layers with the second date, [] for none."""
@@ -294,15 +354,17 @@ class Comparison(QObject):
         self.picture = SecondPicture(canvas, layers, self)
         self.picture.drawn.connect(self._show)
         self.overlay = None
-        self.swiping = self.held = False
+        self.swiping = self.held = self.named = False
         self._across, self._at = True, 0.5
         self._titles = ("", "")
-        self._dragged = self._pointed = False
+        self._pointed = False
+        self._held_at = None
 
     def let_go(self):
         """Leave the map as it was found."""
         self.swipe(False)
         self.hold(False)
+        self.name(False)
         self.picture.let_go()
 
     def swipe(self, on, across=None):
@@ -315,13 +377,36 @@ class Comparison(QObject):
                 self.canvas.viewport().installEventFilter(self)
             else:
                 self.canvas.viewport().removeEventFilter(self)
-                self._dragged = False
+                self._held_at = None
                 self._point(False)
         self._show()
+
+    @property
+    def across(self):
+        """Whether the dates stand left and right of the divider, and not above and below."""
+        return self._across
+
+    @property
+    def divider(self):
+        """Where the divider stands or would stand, as a share of the map's width or height."""
+        return self._at
+
+    def move_to(self, at):
+        """Set the divider to a share of the map; it stays in sight."""
+        at = min(1 - _EDGE, max(_EDGE, at))
+        if at != self._at:
+            self._at = at
+            self._show()
+            self.moved.emit()
 
     def hold(self, on):
         """Show the second date everywhere, or no more."""
         self.held = on
+        self._show()
+
+    def name(self, on):
+        """Have the map say what it shows also while it is not divided, or no more."""
+        self.named = on
         self._show()
 
     def set_titles(self, first, second):
@@ -331,38 +416,44 @@ class Comparison(QObject):
 
     def shows_second_at(self, place):
         """Whether a QgsPointXY in the map's CRS lies where the second date is to be seen."""
-        if self.overlay is None:
+        if not (self.swiping or self.held):
             return False
         return self.overlay.far_side().contains(self.overlay.toCanvasCoordinates(place))
 
     def _show(self):
         looked_at = self.swiping or self.held
-        if looked_at and self.overlay is None:
+        wanted = looked_at or self.named
+        if wanted and self.overlay is None:
             self.overlay = Overlay(self.canvas)
-        elif not looked_at and self.overlay is not None:
+        elif not wanted and self.overlay is not None:
             self.canvas.scene().removeItem(self.overlay)
             self.overlay = None
         self.picture.wanted = looked_at
-        if looked_at:
+        if self.overlay is not None:
             self.overlay.divider = self._at if self.swiping else None
             self.overlay.across, self.overlay.whole = self._across, self.held
-            self.overlay.titles = self._titles
+            self.overlay.named = self.named
+            self.overlay.titles, self.overlay.pointed = self._titles, self._pointed
             self.overlay.lay(self.picture.image, self.picture.settings)
-            if self.picture.image is None and not self.picture.busy and self.picture.layers():
+            if looked_at and self.picture.image is None and not self.picture.busy and self.picture.layers():
                 self.picture.want(True)
 
     # The divider under the mouse
 
     def eventFilter(self, watched, event):
         kind = event.type()
-        if kind not in _MOUSE or self.overlay is None or self.held:
+        if kind not in _MOUSE or not self.swiping or self.held:
+            return False
+        if kind == QEvent.Type.Leave:
+            if self._held_at is None:
+                self._point(False)
             return False
         place = QPointF(event.pos())
-        if self._dragged:
+        if self._held_at is not None:
             if kind == QEvent.Type.MouseMove:
-                self._move(place)
+                self.move_to(self._share(place) + self._held_at)
             elif kind == QEvent.Type.MouseButtonRelease and event.button() == Qt.MouseButton.LeftButton:
-                self._dragged = False
+                self._held_at = None
                 self._point(self._near(place))
             return True
         if kind == QEvent.Type.MouseMove:
@@ -370,24 +461,28 @@ class Comparison(QObject):
             return False
         taken = event.button() == Qt.MouseButton.LeftButton and self._near(place)
         if taken and kind == QEvent.Type.MouseButtonPress:
-            self._dragged = True
+            # Held where it was taken, so that it does not jump under the mouse.
+            self._held_at = self._at - self._share(place)
+            self._point(True)
         return taken
 
-    def _near(self, place):
-        apart = place - self.overlay.grip()
-        return apart.x() ** 2 + apart.y() ** 2 <= _REACH**2
-
-    def _move(self, place):
+    def _share(self, place):
         area = self.overlay.boundingRect()
-        at = place.x() / area.width() if self._across else place.y() / area.height()
-        self._at = self.overlay.divider = min(0.98, max(0.02, at))
-        self.overlay.update()
+        return place.x() / area.width() if self._across else place.y() / area.height()
+
+    def _near(self, place):
+        tool = self.canvas.mapTool()
+        only_moves = tool is None or isinstance(tool, (QgsMapToolPan, QgsMapToolZoom))
+        return self.overlay.is_near(place, only_moves)
 
     def _point(self, pointed):
-        """The mouse shows that the handle can be dragged; elsewhere it looks as the map's tool wants it."""
+        """The mouse shows that the divider can be dragged; elsewhere it looks as the map's tool wants it."""
         if pointed == self._pointed:
             return
         self._pointed = pointed
+        if self.overlay is not None:
+            self.overlay.pointed = pointed
+            self.overlay.update()
         if pointed:
             shape = Qt.CursorShape.SplitHCursor if self._across else Qt.CursorShape.SplitVCursor
             self.canvas.viewport().setCursor(shape)
@@ -400,6 +495,7 @@ _MOUSE = (
     QEvent.Type.MouseButtonRelease,
     QEvent.Type.MouseButtonDblClick,
     QEvent.Type.MouseMove,
+    QEvent.Type.Leave,
 )
 
 
@@ -456,6 +552,8 @@ class LinkedView(QgsDockWidget):
         self._matching = False
         self._size = None
         self.crosses = {canvas: Cross(canvas), self.view: Cross(self.view)}
+        self.caption = Overlay(self.view)
+        self.caption.named = True
         self._connections = [
             (signal, signal.connect(slot))
             for signal, slot in (
@@ -467,6 +565,7 @@ class LinkedView(QgsDockWidget):
                 (self.view.rotationChanged, self._view_moved),
                 (canvas.xyCoordinates, self.crosses[self.view].point_at),
                 (self.view.xyCoordinates, self.crosses[canvas].point_at),
+                (QgsProject.instance().writeProject, self._leave_project),
             )
         ]
         for one in self.crosses:
@@ -476,15 +575,26 @@ class LinkedView(QgsDockWidget):
 
     def let_go(self):
         """Take everything off the map."""
-        while self._connections:
-            signal, connection = self._connections.pop()
-            signal.disconnect(connection)
+        _disconnect(self._connections)
         for canvas, cross in self.crosses.items():
             canvas.viewport().removeEventFilter(self)
             canvas.scene().removeItem(cross)
         self.crosses = {}
         self.view.stopRendering()
         self.view.unsetMapTool(self.tool)
+
+    def name(self, title):
+        """Say in the view and above it what it shows."""
+        self.setWindowTitle(tr("Image of {}").format(title))
+        self.caption.titles = (title, "")
+        self.caption.update()
+
+    def _leave_project(self, page):
+        """Take out of a project that is being saved what every QgsMapCanvas writes there of itself."""
+        maps = page.elementsByTagName("mapcanvas")
+        for one in [maps.at(n).toElement() for n in range(maps.count())]:
+            if one.attribute("name") == self.view.objectName():
+                one.parentNode().removeChild(one)
 
     def follow_layers(self):
         """Show what the map shows, with the second date."""
@@ -552,3 +662,10 @@ def _alike(one, other):
         and abs(one.mapUnitsPerPixel() - unit) <= 1e-6 * unit
         and abs(one.rotation() - other.rotation()) < 1e-9
     )
+
+
+def _disconnect(connections):
+    """Take connections, ``[(signal, connection)]``, back and out of their list."""
+    while connections:
+        signal, connection = connections.pop()
+        signal.disconnect(connection)

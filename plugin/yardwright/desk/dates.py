@@ -5,6 +5,7 @@ QGIS imports the desk at its start: nothing heavy is imported here.
 
 import os
 import re
+from collections import Counter
 from dataclasses import dataclass
 from urllib.parse import parse_qs
 
@@ -28,6 +29,7 @@ from qgis.core import (
 from qgis.PyQt.QtCore import QDate, Qt
 from qgis.PyQt.QtXml import QDomDocument
 
+from ..compat import attribution
 from ..model.errors import YardwrightError
 from ..model.kinds import FEATURE_KINDS
 from ..store.reading import plain_value
@@ -202,9 +204,8 @@ def day_in(layer):
 
 def credit_of(layer):
     """Whom a raster layer's own description credits, "" where it says nothing."""
-    # Of a web source, what its server asks for: a property of the layer until QGIS 3.38.
-    told = layer.serverProperties() if hasattr(layer.serverProperties(), "attribution") else layer
-    return "; ".join(layer.metadata().rights()) or told.attribution() or ""
+    # Of a web source, what its server asks for.
+    return "; ".join(layer.metadata().rights()) or attribution(layer)
 
 
 def take_up(in_hand, layer, taken, credit=None, print_allowed=False):
@@ -309,15 +310,17 @@ def _ground_of_course(in_hand, crs):
     """The rectangle about the course's features, 200 metres wider; without any, what the map shows."""
     ground = None
     for layer in course_layers(in_hand):
-        if layer.featureCount():
-            layer.updateExtents()
-            extent = layer.extent()
-            if not extent.isFinite() or extent.isNull():
-                continue
-            if ground is None:
-                ground = QgsRectangle(extent)
-            ground.combineExtentWith(extent)
-    if ground is not None and not ground.isEmpty():
+        # One by one: the counts and extents that a layer keeps leave out what is not saved yet, and after
+        # another layer of its file was saved the count is -1 for a while.
+        request = QgsFeatureRequest()
+        request.setSubsetOfAttributes([])
+        for feature in layer.getFeatures(request):
+            if feature.hasGeometry() and not feature.geometry().isEmpty():
+                box = feature.geometry().boundingBox()
+                if ground is None:
+                    ground = QgsRectangle(box)
+                ground.combineExtentWith(box)
+    if ground is not None:
         return ground.buffered(200.0)
     canvas = in_hand.iface.mapCanvas()
     to_course = QgsCoordinateTransform(
@@ -364,18 +367,33 @@ def counts(layers, expression):
     """``(features that an expression lets through, all features)`` of layers, unsaved ones included."""
     shown = every = 0
     for layer in layers:
-        # The count that a layer keeps is -1 for a while after another layer of its file was saved.
-        count = layer.featureCount() if layer.featureCount() >= 0 else _counted(layer, "")
+        count = _counted(layer, "")
         every += count
         shown += _counted(layer, expression) if expression else count
     return shown, every
 
 
+def drawn_from(layers):
+    """How many features of layers were drawn from which image: ``{id or NOT_SAID: count}``, unsaved ones
+    included."""
+    found = Counter()
+    for layer in layers:
+        field = layer.fields().lookupField("seen_in")
+        request = QgsFeatureRequest()
+        request.setFlags(QgsFeatureRequest.Flag.NoGeometry)
+        request.setSubsetOfAttributes([field])
+        found.update(str(plain_value(one[field]) or NOT_SAID) for one in layer.getFeatures(request))
+    return found
+
+
 def _counted(layer, expression):
+    """Counted one by one: the count that a layer keeps is -1 for a while after its file was saved."""
     request = QgsFeatureRequest()
     request.setFlags(QgsFeatureRequest.Flag.NoGeometry)
     if expression:
         request.setFilterExpression(expression)
+    else:
+        request.setSubsetOfAttributes([])
     return sum(1 for _ in layer.getFeatures(request))
 
 

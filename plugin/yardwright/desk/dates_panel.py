@@ -1,5 +1,7 @@
 """The dates panel: the course's images by date, one alone or two compared, and what was drawn from each."""
 
+from functools import partial
+
 from qgis.core import QgsApplication
 from qgis.gui import QgsDockWidget
 from qgis.PyQt import sip
@@ -24,7 +26,9 @@ from qgis.PyQt.QtWidgets import (
     QMenu,
     QPushButton,
     QSizePolicy,
+    QSlider,
     QStackedWidget,
+    QStyle,
     QToolButton,
     QTreeWidget,
     QTreeWidgetItem,
@@ -34,7 +38,7 @@ from qgis.PyQt.QtWidgets import (
 
 from ..model.errors import YardwrightError
 from ..resources import icon
-from .comparing import Comparison, LinkedView, layers_with
+from .comparing import STEP, Comparison, LinkedView, layers_with
 from .dates import (
     NOT_SAID,
     counts,
@@ -42,6 +46,7 @@ from .dates import (
     credit_of,
     dates_of,
     day_in,
+    drawn_from,
     drawn_only,
     expression_of,
     rasters_without_date,
@@ -50,14 +55,25 @@ from .dates import (
 from .words import told_in, tr
 
 FLIP_KEY = Qt.Key.Key_F4
+_STEPS = {
+    Qt.Key.Key_Left: (True, -1),
+    Qt.Key.Key_Right: (True, 1),
+    Qt.Key.Key_Up: (False, -1),
+    Qt.Key.Key_Down: (False, 1),
+}
+"""With Ctrl, on the map: the divider that a key moves (whether the dates are left and right), and whither."""
+_KEYPAD = Qt.KeyboardModifier.KeypadModifier
+_SLIDER = 1000
+_LEAST_WIDTH = 160
+"""What is left of the map at least beside the second view, pixels."""
 _DATE, _RASTER = Qt.ItemDataRole.UserRole, Qt.ItemDataRole.UserRole + 1
 
 
 class DatesPanel(QgsDockWidget):
     """The course's dates.
 
-    ``date_in_hand``: the id of the date that is drawn from, "" for none: the one chosen here, or the only
-    one that the map shows. ``date_changed`` tells of another. ``date_at(place)`` knows of the divider too.
+    ``date_in_hand``: the id of the date chosen here, or the only one that the map shows, "" for none.
+    ``date_changed`` tells of another. ``date_at(place)`` knows of the divider too.
     """
 
     date_changed = pyqtSignal()
@@ -77,8 +93,12 @@ class DatesPanel(QgsDockWidget):
         self._place = self._pair = self._worn = None
         self._styles = {}
         self._held_by_key = False
+        self._sizes_before = []
+        self._least_width = 0
         self._build()
         self.comparison = Comparison(self.canvas, self._second_layers, self)
+        self.comparison.moved.connect(self._divider_moved)
+        self._divider_moved()
         self._soon = QTimer(self)
         self._soon.setSingleShot(True)
         self._soon.setInterval(30)
@@ -89,6 +109,7 @@ class DatesPanel(QgsDockWidget):
             for signal, slot in (
                 (in_hand.course_changed, self._soon.start),
                 (in_hand.edited, self._soon.start),
+                (in_hand.project.cleared, self._project_closed),
                 (root.visibilityChanged, self._visibility_changed),
                 (self.visibilityChanged, self._shown),
             )
@@ -152,6 +173,10 @@ class DatesPanel(QgsDockWidget):
         header = self.list.header()
         for column in range(3):
             header.setSectionResizeMode(column, QHeaderView.ResizeMode.ResizeToContents)
+        # The credit takes what room is left, and the tip says all of it. As Qt's own “last section” it would
+        # never become narrower than it was at first.
+        header.setStretchLastSection(False)
+        header.setSectionResizeMode(3, QHeaderView.ResizeMode.Stretch)
         self.list.itemClicked.connect(self._clicked)
         self.list.itemActivated.connect(self._clicked)
         self.list.currentItemChanged.connect(lambda *_: self._enable())
@@ -198,8 +223,35 @@ class DatesPanel(QgsDockWidget):
         for button in (self.flip_button, self.swipe_button, self.linked_button):
             row.addWidget(button)
         layout.addLayout(row)
+        layout.addWidget(self._build_divider(box))
         self.compare_box = box
         return box
+
+    def _build_divider(self, box):
+        """What moves the divider without a mouse; there while there is a divider."""
+        self.divider_row = QWidget(box)
+        layout = QHBoxLayout(self.divider_row)
+        layout.setContentsMargins(0, 0, 0, 0)
+        label = QLabel(tr("D&ivider"), self.divider_row)
+        self.divider_slider = QSlider(Qt.Orientation.Horizontal, self.divider_row)
+        self.divider_slider.setObjectName("yardwright_divider")
+        self.divider_slider.setAccessibleName(tr("Divider"))
+        self.divider_slider.setRange(0, _SLIDER)
+        self.divider_slider.setSingleStep(round(STEP * _SLIDER))
+        self.divider_slider.setPageStep(_SLIDER // 10)
+        keys = [
+            QKeySequence(f"Ctrl+{key}").toString(QKeySequence.SequenceFormat.NativeText)
+            for key in ("Left", "Right", "Up", "Down")
+        ]
+        tip = tr("Moves the divider; on the map {}, {}, {} and {} do").format(*keys)
+        self.divider_slider.setToolTip(tip)
+        self.divider_slider.setWhatsThis(tip)
+        self.divider_slider.valueChanged.connect(self._slider_moved)
+        label.setBuddy(self.divider_slider)
+        layout.addWidget(label)
+        layout.addWidget(self.divider_slider, 1)
+        self.divider_row.hide()
+        return self.divider_row
 
     def _button(self, name, text, tip):
         button = QToolButton(self)
@@ -252,8 +304,7 @@ class DatesPanel(QgsDockWidget):
         with told_in(self.in_hand.iface.messageBar()):
             if self._place != self.in_hand.place:
                 self._place = self.in_hand.place
-                self.hidden_box.setChecked(False)
-                self.seen_in_box.setCurrentIndex(0)
+                self._show_all()
             self.dates = dates_of(self.in_hand)
             self._settle()
             if self.isVisible():
@@ -265,6 +316,26 @@ class DatesPanel(QgsDockWidget):
     def _shown(self, visible):
         if visible:
             self._soon.start()
+        elif self.isHidden():
+            # Closed, and not only behind another panel: nobody would see any more why features are not shown.
+            self._show_all()
+            self._filter()
+
+    def _show_all(self):
+        """Set the filter to let everything through."""
+        self.hidden_box.setChecked(False)
+        self.seen_in_box.setCurrentIndex(0)
+
+    def _project_closed(self):
+        """Begin with the next project as with the first, be it the same file."""
+        with told_in(self.in_hand.iface.messageBar()):
+            self._show_all()
+            self.flip(False)
+            self.swipe(False)
+            self.show_linked(False)
+            self._wear({})
+            self._worn = None
+        self._soon.start()
 
     def _visibility_changed(self, *_):
         """Somebody has ticked a layer on or off."""
@@ -353,9 +424,7 @@ class DatesPanel(QgsDockWidget):
             tip = tr("The map shows this date, and what is drawn is drawn from it.")
         elif self._layer(date) is None:
             self._dim(item)
-            tip = tr("No layer of this project shows it: add {} to the project.").format(
-                date.source or tr("its image")
-            )
+            tip = tr("No layer of this project shows it.") + "\n" + _how_to_show(date)
         else:
             tip = tr("Click to see this date alone.")
         for column in range(4):
@@ -386,12 +455,17 @@ class DatesPanel(QgsDockWidget):
         if not self.second_box.count():
             self.second_box.addItem(tr("No other date is in this project"))
         chosen = self.seen_in_box.currentData()
+        drawn = drawn_from(course_layers(self.in_hand))
         self.seen_in_box.clear()
         self.seen_in_box.addItem(tr("any date"), None)
         for date in self.dates:
             if date.id:
-                self.seen_in_box.addItem(date.title, date.id)
-        self.seen_in_box.addItem(tr("no date that is known"), NOT_SAID)
+                self.seen_in_box.addItem(tr("{} ({})").format(date.title, drawn.pop(date.id, 0)), date.id)
+        unsaid = drawn.pop(NOT_SAID, 0)
+        for strange in sorted(drawn):
+            text = tr("{}, not one of the dates ({})").format(strange, drawn[strange])
+            self.seen_in_box.addItem(text, strange)
+        self.seen_in_box.addItem(tr("no date that is known ({})").format(unsaid), NOT_SAID)
         self.seen_in_box.setCurrentIndex(max(0, self.seen_in_box.findData(chosen)))
 
     def _enable(self):
@@ -402,6 +476,7 @@ class DatesPanel(QgsDockWidget):
             thing.setEnabled(pair)
         self.swipe_button.setChecked(self.comparison.swiping)
         self.linked_button.setChecked(self.linked is not None)
+        self.divider_row.setVisible(self.comparison.swiping)
         item = self.list.currentItem()
         self.take_up_button.setVisible(
             any(self.list.topLevelItem(row).data(0, _RASTER) for row in range(self.list.topLevelItemCount()))
@@ -427,7 +502,7 @@ class DatesPanel(QgsDockWidget):
                 tr("No layer of this project shows the image of {}.").format(
                     date.title if date is not None else date_id
                 ),
-                tr("Add {} to the project.").format((date and date.source) or tr("its image")),
+                _how_to_show(date),
             )
         self._showing = True
         try:
@@ -463,7 +538,16 @@ class DatesPanel(QgsDockWidget):
         """Divide the map between the two dates, or no more."""
         with told_in(self.in_hand.iface.messageBar()):
             self.comparison.swipe(on and self._pair_exists(), self.across_action.isChecked())
-        self.swipe_button.setChecked(self.comparison.swiping)
+        self._enable()
+
+    def _slider_moved(self, value):
+        self.comparison.move_to(value / _SLIDER)
+        self._divider_moved()
+
+    def _divider_moved(self):
+        self.divider_slider.blockSignals(True)
+        self.divider_slider.setValue(round(self.comparison.divider * _SLIDER))
+        self.divider_slider.blockSignals(False)
 
     def show_linked(self, on):
         """Open the second view, or close it."""
@@ -476,13 +560,27 @@ class DatesPanel(QgsDockWidget):
 
     def _open_linked(self):
         window = self.in_hand.iface.mainWindow()
+        self._sizes_before = _sizes_of_docks(window)
+        width = self.canvas.width()
+        # QGIS keeps the map as wide as its page of greeting would need to be, which is not shown now.
+        self._least_width = window.centralWidget().minimumWidth()
+        window.centralWidget().setMinimumWidth(_LEAST_WIDTH)
         self.linked = LinkedView(self.canvas, self._second_layers, window)
         self.linked.closed.connect(self._linked_closed)
         self.linked.view.installEventFilter(self)
-        self._name_linked()
-        half = self.canvas.width() // 2
+        self.linked.name(self._date(self._second).title)
+        self.comparison.name(True)
         _put_beside_map(window, self.linked)
-        window.resizeDocks([self.linked], [half], Qt.Orientation.Horizontal)
+        # Only once the new dock has its place does QGIS's window keep to the sizes.
+        QTimer.singleShot(0, partial(self._halve_map, self.linked, width))
+
+    def _halve_map(self, linked, width):
+        """Let the second view have half of the width that the map had."""
+        if linked is not self.linked or linked.isFloating():
+            return
+        window = self.in_hand.iface.mainWindow()
+        gap = window.style().pixelMetric(QStyle.PixelMetric.PM_DockWidgetSeparatorExtent, None, window)
+        _resize_docks([*self._sizes_before, (linked, (width - gap) // 2, linked.height())])
 
     def _linked_closed(self):
         self._close_linked()
@@ -494,12 +592,13 @@ class DatesPanel(QgsDockWidget):
             linked.closed.disconnect(self._linked_closed)
             linked.view.removeEventFilter(self)
             linked.let_go()
-            self.in_hand.iface.mainWindow().removeDockWidget(linked)
+            self.comparison.name(False)
+            window = self.in_hand.iface.mainWindow()
+            window.centralWidget().setMinimumWidth(self._least_width)
+            window.removeDockWidget(linked)
             linked.deleteLater()
-
-    def _name_linked(self):
-        date = self._date(self._second)
-        self.linked.setWindowTitle(tr("Image of {}").format(date.title if date is not None else ""))
+            # The map, and not its neighbours, gets the room back.
+            QTimer.singleShot(0, partial(_resize_docks, self._sizes_before))
 
     def _second_layers(self):
         """The map's layers with the second date in the place of the first."""
@@ -520,15 +619,16 @@ class DatesPanel(QgsDockWidget):
             if self.linked is not None:
                 self.linked.follow_layers()
         if self.linked is not None:
-            self._name_linked()
+            self.linked.name(second.title)
         self._pair = pair
+        self._enable()
 
     # The key
 
     def eventFilter(self, watched, event):
         kind = event.type()
         if kind in (QEvent.Type.KeyPress, QEvent.Type.KeyRelease, QEvent.Type.ShortcutOverride):
-            return self._key(event, kind)
+            return self._key(event, kind) or (watched is self.canvas and self._divider_key(event, kind))
         if kind in (QEvent.Type.FocusOut, QEvent.Type.WindowDeactivate) and self._held_by_key:
             # The key's release may go to another window.
             self._held_by_key = False
@@ -547,6 +647,19 @@ class DatesPanel(QgsDockWidget):
             self.flip(self._held_by_key)
         return True
 
+    def _divider_key(self, event, kind):
+        """Ctrl and an arrow on the map move the divider, and not the map."""
+        if not self.comparison.swiping or event.modifiers() & ~_KEYPAD != Qt.KeyboardModifier.ControlModifier:
+            return False
+        across, whither = _STEPS.get(event.key(), (None, 0))
+        if across != self.comparison.across:
+            return False
+        if kind == QEvent.Type.ShortcutOverride:
+            event.accept()
+        elif kind == QEvent.Type.KeyPress:
+            self.comparison.move_to(self.comparison.divider + whither * STEP)
+        return True
+
     # What was drawn from which
 
     def _filter(self):
@@ -563,13 +676,14 @@ class DatesPanel(QgsDockWidget):
         layers = course_layers(self.in_hand)
         expression = self._expression()
         shown, every = counts(layers, expression)
-        if expression:
+        left = [layer.name() for layer in layers if expression and layer.id() not in self._styles]
+        if left:
+            text = tr(
+                "{} of {} features shown; figures count them all. "
+                "These layers are drawn as one picture and show all: {}."
+            ).format(shown, every, ", ".join(left))
+        elif expression:
             text = tr("{} of {} features shown; figures count them all.").format(shown, every)
-            left = [layer.name() for layer in layers if layer.id() not in self._styles]
-            if left:
-                text += " " + tr("These layers are drawn as one picture and show all: {}.").format(
-                    ", ".join(left)
-                )
         else:
             text = tr("All {} features shown.").format(every)
         self.count_label.setText(text)
@@ -670,16 +784,48 @@ class TakeUpDialog(QDialog):
         return self.taken.date().toString("yyyy-MM-dd")
 
 
+def _how_to_show(date):
+    """What a user does to have the image of a date (None: of one that is gone) on the map."""
+    if date is not None and date.source:
+        return tr("Add {} to the project.").format(date.source)
+    return tr("Add its image to the project.")
+
+
+def _docks_on_top(window, side):
+    """The docks at one side of a QMainWindow's map that can be seen; of tabs the one on top."""
+    return [
+        one
+        for one in window.findChildren(QDockWidget)
+        if window.dockWidgetArea(one) == side
+        and one.isVisible()
+        and not one.isFloating()
+        # Qt keeps the tabs behind as visible as the one on top, but far outside of the window.
+        and window.rect().intersects(one.geometry())
+    ]
+
+
+def _sizes_of_docks(window):
+    """``[(dock, width, height)]`` of what is docked beside a QMainWindow's map."""
+    sides = (Qt.DockWidgetArea.LeftDockWidgetArea, Qt.DockWidgetArea.RightDockWidgetArea)
+    return [(one, one.width(), one.height()) for side in sides for one in _docks_on_top(window, side)]
+
+
+def _resize_docks(sizes):
+    """Give docks, ``[(dock, width, height)]``, these sizes as far as they are still docked."""
+    there = [
+        each for each in sizes if not (sip.isdeleted(each[0]) or each[0].isHidden() or each[0].isFloating())
+    ]
+    if there:
+        docks, widths, heights = (list(each) for each in zip(*there))
+        window = docks[0].parentWidget()
+        window.resizeDocks(docks, widths, Qt.Orientation.Horizontal)
+        window.resizeDocks(docks, heights, Qt.Orientation.Vertical)
+
+
 def _put_beside_map(window, dock):
     """Dock to the right of a QMainWindow's map, next to it: what is docked there stands beyond."""
     side = Qt.DockWidgetArea.RightDockWidgetArea
-    there = [
-        one
-        for one in window.findChildren(QDockWidget)
-        if window.dockWidgetArea(one) == side and not (one.isHidden() or one.isFloating() or one is dock)
-    ]
-    on_top = [one for one in there if one.isVisible()]
-    sizes = [(one.width(), one.height()) for one in on_top]
+    on_top = [one for one in _docks_on_top(window, side) if one is not dock]
     window.addDockWidget(side, dock)
     above = None
     for one in sorted(on_top, key=lambda one: (one.x(), one.y())):
@@ -692,5 +838,3 @@ def _put_beside_map(window, dock):
             window.tabifyDockWidget(one, tab)
         one.raise_()
         above = one
-    for way, place in ((Qt.Orientation.Horizontal, 0), (Qt.Orientation.Vertical, 1)):
-        window.resizeDocks(on_top, [size[place] for size in sizes], way)

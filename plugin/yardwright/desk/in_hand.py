@@ -179,7 +179,11 @@ class CourseInHand(QObject):
         self._refresh.start()
 
     def _layer_chosen(self, layer):
-        place = place_of(self.groups, layer)
+        from qgis.PyQt import sip
+
+        # Amid the closing of a project QGIS tells of a layer when the groups are gone already.
+        there = {place: group for place, group in self.groups.items() if not sip.isdeleted(group)}
+        place = place_of(there, layer)
         if place is not None:
             self.choose(place)
 

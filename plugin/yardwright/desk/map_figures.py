@@ -76,8 +76,10 @@ class MapFigures(QObject):
         from ..measure.course import measure_hole
         from ..model.errors import YardwrightError
 
+        holes = self.in_hand.layer("hole")
         try:
-            played = self.in_hand.played()
+            # Amid the closing of a project QGIS tells of its map when the layers are gone already.
+            played = None if holes is None else self.in_hand.played()
             course = self.in_hand.course() if played is not None else None
         except YardwrightError:
             # The panel of the hole says what the matter is; there is nothing to write.
@@ -86,7 +88,7 @@ class MapFigures(QObject):
             return _NOTHING
         tables = measure_hole(course, self.in_hand.hole, self.in_hand.index())
         found = callouts(played, tables, self.in_hand.tee_set)
-        to_map = self._to_map(played)
+        to_map = self._to_map(holes.crs(), played)
         try:
             places = to_map([one.place for one in found])
             beside = to_map([(one.place[0] + one.away[0], one.place[1] + one.away[1]) for one in found])
@@ -99,11 +101,11 @@ class MapFigures(QObject):
         texts = [text_of(one, unit) for one in found]
         return list(zip([one.says for one in found], texts, places, beside)), kept, line, green
 
-    def _to_map(self, played):
-        """A function from places in a hole's frame to a list of QgsPointXY on the map."""
+    def _to_map(self, crs, played):
+        """A function from places in a hole's frame to a list of QgsPointXY on the map; crs: the course's."""
         from .turning import map_places
 
-        transform = map_places(self.canvas, self.in_hand.layer("hole").crs(), played.frame)
+        transform = map_places(self.canvas, crs, played.frame)
         return lambda places: [QgsPointXY(x, y) for x, y in transform(places).tolist()] if places else []
 
 

@@ -116,8 +116,10 @@ class PointerFigures(QObject):
         if self._ways is None:
             from ..model.errors import YardwrightError
 
+            holes = self.in_hand.layer("hole")
             try:
-                played = self.in_hand.played()
+                # Amid the closing of a project the pointer moves when the layers are gone already.
+                played = None if holes is None else self.in_hand.played()
             except YardwrightError:
                 played = None
             self._ways = (None, None) if played is None else (played, self._to_frame(played))

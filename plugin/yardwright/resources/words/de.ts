@@ -170,6 +170,11 @@
     </message>
     <message>
         <location filename="../../desk/dates_panel.py"/>
+        <source>Add its image to the project.</source>
+        <translation>Sein Bild zum Projekt hinzufügen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/dates_panel.py"/>
         <source>Add {} to the project.</source>
         <translation>Zum Projekt hinzufügen: {}.</translation>
     </message>
@@ -459,6 +464,11 @@
     </message>
     <message>
         <location filename="../../desk/dates_panel.py"/>
+        <source>D&amp;ivider</source>
+        <translation>T&amp;eiler</translation>
+    </message>
+    <message>
+        <location filename="../../desk/dates_panel.py"/>
         <source>Date</source>
         <translation>Datum</translation>
     </message>
@@ -496,6 +506,11 @@
         <location filename="../../desk/measure_dialog.py"/>
         <source>Distances in yards</source>
         <translation>Entfernungen in Yards</translation>
+    </message>
+    <message>
+        <location filename="../../desk/dates_panel.py"/>
+        <source>Divider</source>
+        <translation>Teiler</translation>
     </message>
     <message>
         <location filename="../../processing/export_windows.py"/>
@@ -812,7 +827,7 @@
         <translation>Bild</translation>
     </message>
     <message>
-        <location filename="../../desk/dates_panel.py"/>
+        <location filename="../../desk/comparing.py"/>
         <source>Image of {}</source>
         <translation>Bild vom {}</translation>
     </message>
@@ -1034,6 +1049,11 @@
         <translation>Versetzen (m)</translation>
     </message>
     <message>
+        <location filename="../../desk/dates_panel.py"/>
+        <source>Moves the divider; on the map {}, {}, {} and {} do</source>
+        <translation>Verschiebt den Teiler; auf der Karte tun es {}, {}, {} und {}</translation>
+    </message>
+    <message>
         <location filename="../../desk/hole_drawing.py"/>
         <source>N</source>
         <translation>N</translation>
@@ -1096,8 +1116,8 @@
     </message>
     <message>
         <location filename="../../desk/dates_panel.py"/>
-        <source>No layer of this project shows it: add {} to the project.</source>
-        <translation>Kein Layer dieses Projekts zeigt es; zum Projekt hinzufügen: {}.</translation>
+        <source>No layer of this project shows it.</source>
+        <translation>Kein Layer dieses Projekts zeigt es.</translation>
     </message>
     <message>
         <location filename="../../desk/dates_panel.py"/>
@@ -1798,11 +1818,6 @@
         <translation>Zum Platz selbst ist nichts zu bemerken.</translation>
     </message>
     <message>
-        <location filename="../../desk/dates_panel.py"/>
-        <source>These layers are drawn as one picture and show all: {}.</source>
-        <translation>Diese Layer werden als ein Bild gezeichnet und zeigen alles: {}.</translation>
-    </message>
-    <message>
         <location filename="../../__init__.py"/>
         <source>This QGIS lacks {names}, without which nothing can be measured.</source>
         <translation>Diesem QGIS fehlt {names}; ohne das lässt sich nichts messen.</translation>
@@ -2250,11 +2265,6 @@
         <translation>hole: die ganze Bahn mit der Spielrichtung nach oben. green: das Grün mit der Annäherung nach oben. Oder beides.</translation>
     </message>
     <message>
-        <location filename="../../desk/dates_panel.py"/>
-        <source>its image</source>
-        <translation>sein Bild</translation>
-    </message>
-    <message>
         <location filename="../../desk/hole_drawing.py"/>
         <source>leaves {}</source>
         <translation>Rest {}</translation>
@@ -2287,8 +2297,8 @@
     </message>
     <message>
         <location filename="../../desk/dates_panel.py"/>
-        <source>no date that is known</source>
-        <translation>keinem bekannten Datum</translation>
+        <source>no date that is known ({})</source>
+        <translation>keinem bekannten Datum ({})</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -2435,6 +2445,11 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <translation>{} (noch kein Bilddatum des Platzes)</translation>
     </message>
     <message>
+        <location filename="../../desk/dates_panel.py"/>
+        <source>{} ({})</source>
+        <translation>{} ({})</translation>
+    </message>
+    <message>
         <location filename="../../desk/hole_drawing.py"/>
         <source>{} deep</source>
         <translation>{} tief</translation>
@@ -2468,6 +2483,11 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <location filename="../../desk/dates_panel.py"/>
         <source>{} of {} features shown; figures count them all.</source>
         <translation>{} von {} Objekten gezeigt; die Maße zählen alle.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/dates_panel.py"/>
+        <source>{} of {} features shown; figures count them all. These layers are drawn as one picture and show all: {}.</source>
+        <translation>{} von {} Objekten gezeigt; die Maße zählen alle. Diese Layer werden als ein Bild gezeichnet und zeigen alle: {}.</translation>
     </message>
     <message>
         <location filename="../../desk/keeping.py"/>
@@ -2518,6 +2538,11 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <location filename="../../desk/measure_dialog.py"/>
         <source>{} {} from {}</source>
         <translation>{} {} ab {}</translation>
+    </message>
+    <message>
+        <location filename="../../desk/dates_panel.py"/>
+        <source>{}, not one of the dates ({})</source>
+        <translation>{}, keines der Daten ({})</translation>
     </message>
     <message>
         <location filename="../../desk/measure_dialog.py"/>
