@@ -2,6 +2,8 @@
 
 import pytest
 
+from tests.loudly import loud
+
 
 @pytest.fixture(scope="module")
 def provider(qgis_app):
@@ -14,3 +16,13 @@ def provider(qgis_app):
     registry.addProvider(provider)
     yield provider
     registry.removeProvider(provider)
+
+
+@pytest.fixture
+def loudly():
+    """Everything is said in capitals, see ``tests.loudly``."""
+    from yardwright.model.words import speak
+
+    speak(loud)
+    yield
+    speak()

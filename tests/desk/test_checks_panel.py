@@ -222,7 +222,8 @@ def test_a_repair_that_fails_midway_leaves_nothing(in_hand, monkeypatch):  # noq
     from dataclasses import replace
 
     from yardwright.desk.repairing import repair
-    from yardwright.measure.checks import Change, check_course
+    from yardwright.measure.checks import check_course
+    from yardwright.measure.findings import Change
 
     planted(in_hand)
     greens, trees = in_hand.layer("green"), in_hand.layer("trees")

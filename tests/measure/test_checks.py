@@ -4,17 +4,20 @@ The limits are our own rule, common practice without a source, unless one is nam
 par are of Rules of Handicapping, Appendix F. All courses are drawn in yards (see ``tests.makers``).
 """
 
+import inspect
 import math
 from dataclasses import replace
 
 import numpy as np
 import pytest
 from shapely.geometry import LineString, MultiPolygon, Polygon
-from yardwright.measure import checks
+from yardwright.measure import checks, checks_of_drawing, checks_of_holes, checks_of_rows
 from yardwright.measure.checks import CourseChecks, check_course, checks_of_hole
+from yardwright.measure.findings import Layout
 from yardwright.model.course import TeeSet
 from yardwright.model.errors import Cancelled
 from yardwright.model.geometry import map_points
+from yardwright.model.remarks import Problem, Remark
 
 from tests.makers import YARD, circle, course, feature, image, line, rectangle, spot, straight_hole, tee
 
@@ -66,7 +69,7 @@ def repaired(made, finding):
             del features[change.kind, change.fid]
         else:
             key = (change.kind, change.fid)
-            features[key] = replace(features[key], geometry=change.geometry, remark="")
+            features[key] = replace(features[key], geometry=change.geometry, mended="")
     return replace(made, holes=tuple(holes.values()), features=tuple(features.values()))
 
 
@@ -245,9 +248,8 @@ def test_a_tee_for_each_of_two_sets_and_a_post_for_each_of_two_distances_are_mea
 
 
 def mended(shape):
-    return feature(
-        "bunker", 3, shape, 1, remark="the outline crosses or touches itself and was mended; label is odd"
-    )
+    made = feature("bunker", 3, shape, 1, remark="label is odd")
+    return replace(made, mended="the outline crosses or touches itself and was mended")
 
 
 def test_a_loop_that_is_next_to_nothing_is_taken_away():
@@ -515,8 +517,8 @@ def test_an_approach_that_misses_the_greens_anchor():
     remark = "the approach line's longest cut is taken, since none holds the green's anchor"
     assert remark in Path(green_module.__file__).read_text("utf-8")
     made, index = clean(), CourseIndex(clean())
-    played = replace(play_hole(made, 1, index), green_remarks=(remark,))
-    findings = list(checks.remarks(checks.Layout(made, index), made.holes[0], played))
+    played = replace(play_hole(made, 1, index), green_remarks=(Remark(remark, "longest_cut"),))
+    findings = list(checks_of_holes.remarks(Layout(made, index), made.holes[0], played))
     assert [(f.check, f.gravity, f.features) for f in findings] == [("approach", "doubtful", (("green", 1),))]
 
 
@@ -660,9 +662,9 @@ def test_what_could_not_be_read():
     made = replace(
         clean(),
         problems=(
-            "Layer bunker, feature 12: it has no geometry; it was left out.",
-            "Layer hole, feature 7: there is another hole 1 (feature 1); this one was left out.",
-            "Table scorecard, row 3: it lacks hole or tee set and was left out.",
+            Problem("", "empty", "bunker", 12, "it has no geometry; it was left out"),
+            Problem("", "second", "hole", 7, "there is another hole 1 (feature 1)", (1, 1)),
+            Problem("", "left_out", "scorecard", 3, "it lacks hole or tee set and was left out"),
             "Table course_info has 2 rows instead of one; the first counts.",
         ),
     )
@@ -673,6 +675,8 @@ def test_what_could_not_be_read():
         (("hole", 7), ("hole", 1)),
     )
     assert sorted(f.gravity for f in found(made, "unread")) == ["doubtful", "wrong"]
+    lost = next(f for f in found(made, "unread") if f.gravity == "wrong")
+    assert lost.text == "Scorecard 3: it lacks hole or tee set and was left out."
 
 
 # The whole
@@ -719,9 +723,16 @@ def test_a_course_of_nothing_and_figures_in_metres():
 
 
 def test_every_check_is_in_one_of_the_lists():
-    listed = {check.__name__ for check in (*checks.SHARED, *checks.OF_A_HOLE)}
-    assert len(listed) == len(checks.SHARED) + len(checks.OF_A_HOLE)
-    assert listed <= set(vars(checks))
+    listed = [*checks.SHARED, *checks.OF_A_HOLE]
+    assert len(set(listed)) == len(listed)
+    rooms = (checks_of_drawing, checks_of_holes, checks_of_rows)
+    written = {
+        function
+        for room in rooms
+        for name, function in vars(room).items()
+        if inspect.isgeneratorfunction(function) and name[0] != "_" and function.__module__ == room.__name__
+    }
+    assert set(listed) == written
 
 
 def test_where_it_is_drawn_does_not_matter():

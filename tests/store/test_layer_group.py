@@ -4,6 +4,8 @@ import pytest
 from yardwright.model.errors import YardwrightError
 from yardwright.model.kinds import KINDS, TABLES
 
+from tests.loudly import left_over
+
 
 @pytest.fixture
 def project(qgis_app):
@@ -39,6 +41,22 @@ def test_the_group(project, course_file):
     assert len(project.mapLayers()) == len(KINDS) + len(TABLES)
     tables = group.findGroup("Tables")
     assert not tables.isExpanded() and len(tables.findLayers()) == len(TABLES)
+
+
+def test_in_another_language_it_is_the_same_group(project, course_file, loudly):
+    """Nothing is found by the name it is shown by."""
+    from yardwright.model.words import speak
+    from yardwright.store.layer_group import course_layers_of
+
+    group = add(project, course_file)
+    names = [node.layer().name() for node in group.findLayers()]
+    assert not left_over(" ".join(names)) and group.findGroup("TABLES") is not None
+    hole = course_layers_of(group)["hole"]
+    assert hole.fields().at(hole.fields().lookupField("name")).alias() == "NAME"
+    speak()
+    assert add(project, course_file) is group
+    assert [node.layer().name() for node in group.findLayers()] == names
+    assert set(course_layers_of(group).layers) == {kind.name for kind in KINDS + TABLES}
 
 
 def test_layers_come_with_their_style(project, course_file):

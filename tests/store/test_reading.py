@@ -6,6 +6,9 @@ import re
 import pytest
 from shapely.geometry import LineString, Point, Polygon, box
 from yardwright.model.course import Feature, Settings
+from yardwright.model.kinds import KINDS, TABLES
+
+from tests.loudly import left_over
 
 BOWTIE = "Polygon ((0 0, 10 10, 10 0, 0 10, 0 0))"
 
@@ -102,7 +105,7 @@ def test_a_self_crossing_outline_is_mended(course):
     draw(course, "green", BOWTIE)
     green = read(course).features[0]
     assert green.geometry.is_valid and green.geometry.area == pytest.approx(50)  # two triangles of 25
-    assert "crosses or touches itself" in green.remark
+    assert "crosses or touches itself" in green.mended
 
 
 def test_an_open_ring_is_closed(course):
@@ -197,7 +200,7 @@ def test_a_line_of_play_in_two_parts(course):
     draw(course, "hole", "MultiLineString ((0 0, 100 0), (300 0, 500 0))", number=5)
     hole = read(course).hole(5)
     assert hole.line.equals(LineString([(300, 0), (500, 0)]))
-    assert "several parts" in hole.remark
+    assert "several parts" in hole.mended
 
 
 def test_tables_that_contradict_themselves(course):
@@ -212,6 +215,31 @@ def test_tables_that_contradict_themselves(course):
     assert len(read_back.problems) == 5
     ((image,), number) = (read_back.images, len(read_back.scorecard))
     assert (image.id, number) == ("2023", 3)
+
+
+def test_what_could_not_be_read_is_known_by_code_in_any_language(course, loudly):
+    """What ``measure.checks`` makes of it; the words are only shown."""
+    from yardwright.measure.checks import check_course
+
+    draw(course, "hole", "LineString (0 0, 100 0)", number=1)
+    second = draw(course, "hole", "LineString (0 0, 100 0)", number=1)
+    empty = draw(course, "bunker", None)
+    odd = draw(course, "green", "LineString (0 0, 1 1)")
+    draw(course, "bunker", BOWTIE, view="FOGGY")
+    draw(course, "hole", "MultiLineString ((0 0, 100 0), (300 0, 500 0))", number=5)
+    draw(course, "tee_set", None, name="HERON", sort="FIRST")
+    read_back = read(course)
+    names = [name for kind in KINDS + TABLES for name in (kind.name, *(f.name for f in kind.fields))]
+    texts = [
+        *read_back.problems,
+        *(f"{f.remark} {f.mended}" for f in (*read_back.features, *read_back.holes)),
+    ]
+    assert not [left for text in texts for left in left_over(text, *names)]
+    about = {problem.code: (problem.kind, problem.fid) for problem in read_back.problems if problem.code}
+    assert about["empty"] == ("bunker", empty) and about["second"] == ("hole", second)
+    assert ("green", odd) in [(p.kind, p.fid) for p in read_back.problems if p.code == "left_out"]
+    found = {finding.check for finding in check_course(read_back)}
+    assert {"empty", "number_twice", "unread", "crossing", "value"} <= found
 
 
 def test_settings_that_cannot_be(course):

@@ -5,6 +5,8 @@ import re
 import pytest
 from yardwright.model.kinds import BY_NAME, KINDS, TABLES
 
+from tests.loudly import left_over
+
 
 @pytest.fixture
 def plain(course_file, qgis_app):
@@ -65,6 +67,71 @@ def test_constraints_warn_and_never_refuse(plain, kind, values, doubted):
             found.add(field.name)
         assert QgsVectorLayerUtils.validateAttribute(layer, feature, place, hard)[0]
     assert found == doubted
+
+
+def shown(layer):
+    """``(aliases, choices by stored value, reasons of constraints, names of rules)`` of a layer."""
+    fields = layer.fields()
+    maps = [layer.editorWidgetSetup(place).config().get("map", ()) for place in range(fields.count())]
+    rules = layer.renderer().rootRule().children() if layer.name() == "penalty_area" else ()
+    return (
+        [fields.at(place).alias() for place in range(fields.count())],
+        {value: title for entries in maps for entry in entries for title, value in entry.items()},
+        [layer.constraintDescription(place) for place in range(fields.count())],
+        [rule.label() for rule in rules],
+    )
+
+
+def test_a_course_made_in_another_language(qgis_app, tmp_path, loudly):
+    """Titles are said, stored values are the same."""
+    from qgis.core import QgsVectorLayer
+    from yardwright.store.course_file import create_course
+
+    path = tmp_path / "ELSEWHERE.gpkg"
+    create_course(str(path), "ELSEWHERE", "EPSG:32630")
+    for kind in KINDS + TABLES:
+        layer = QgsVectorLayer(f"{path}|layername={kind.name}", kind.name, "ogr")
+        aliases, choices, reasons, rules = shown(layer)
+        assert not left_over(" ".join([*aliases, *choices.values(), *reasons, *rules]))
+        assert set(choices) == {value for field in kind.fields for value in field.values or ()}
+        assert not left_over(re.sub('"[^"]*"|coalesce|represent_value|null', "", layer.displayExpression()))
+        if layer.labelsEnabled():
+            labels = re.sub(
+                '"[^"]*"|coalesce|represent_value|to_string|round', "", layer.labeling().settings().fieldName
+            )
+            assert not left_over(labels)
+
+
+def test_the_style_of_an_english_course_is_said_and_what_somebody_wrote_stays(plain, loudly):
+    from yardwright.store.styling import say_style
+
+    layer = plain["penalty_area"]
+    label = layer.fields().lookupField("label")
+    layer.setFieldAlias(label, "our name for it")
+    say_style(layer, BY_NAME["penalty_area"])
+    aliases, choices, reasons, rules = shown(layer)
+    assert left_over(" ".join([*aliases, *choices.values(), *reasons, *rules])) == [
+        "our",
+        "name",
+        "for",
+        "it",
+    ]
+    tree = plain["tree"]
+    say_style(tree, BY_NAME["tree"])
+    assert "CROWN RADIUS (M): AT LEAST 0 AND AT MOST 50" in shown(tree)[2]
+    assert choices["yellow"] == "YELLOW" and rules[0] == "YELLOW STAKES"
+
+
+def test_a_window_is_named_by_hole_and_what_it_shows(plain):
+    from qgis.core import QgsExpression, QgsExpressionContext, QgsExpressionContextUtils, QgsFeature
+
+    layer = plain["window"]
+    feature = QgsFeature(layer.fields())
+    feature["hole"], feature["shows"] = 7, "green"
+    context = QgsExpressionContext(QgsExpressionContextUtils.globalProjectLayerScopes(layer))
+    context.setFeature(feature)
+    for expression in (layer.displayExpression(), layer.labeling().settings().fieldName):
+        assert QgsExpression(expression).evaluate(context) == "Hole 7, green"
 
 
 def test_defaults(plain):

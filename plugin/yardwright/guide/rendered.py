@@ -24,6 +24,7 @@ from qgis.PyQt.QtGui import QColor, QImage, QPainter
 from ..imagery.window import cut, write
 from ..measure.frame import EARTH_RADIUS
 from ..model.errors import Cancelled, YardwrightError
+from ..model.words import say
 from ..store.reading import crs_text
 
 _LOOK_EVERY_MS = 100
@@ -74,7 +75,8 @@ def make_picture(image, plan, folder, form="png", progress=None):
     layer = QgsRasterLayer(image.source, image.name, image.provider)
     if not layer.isValid():
         raise YardwrightError(
-            f"The layer “{image.name}” cannot be opened.", "Check that its server answers and try again."
+            say("The layer “{layer}” cannot be opened.", layer=image.name),
+            say("Check that its server answers and try again."),
         )
     image.style.writeToLayer(layer)
     if image.crs:
@@ -106,8 +108,8 @@ def render(layers, plan, progress=None):
         painter.end()
     if errors:
         raise YardwrightError(
-            f"QGIS could not draw the image: {'; '.join(dict.fromkeys(errors))}.",
-            "Check the connection to its server and try again.",
+            say("QGIS could not draw the image: {reasons}.", reasons="; ".join(dict.fromkeys(errors))),
+            say("Check the connection to its server and try again."),
         )
     return _pixels(image)
 

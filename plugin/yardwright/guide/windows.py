@@ -17,6 +17,7 @@ from ..measure.units import YARD, to_unit, whole
 from ..model.course import Feature
 from ..model.errors import YardwrightError
 from ..model.geometry import coordinates
+from ..model.words import say
 
 SHOWS = ("hole", "green")
 
@@ -49,13 +50,17 @@ class Panel:
         values = (self.width_mm, self.height_mm, self.dpi)
         if not all(math.isfinite(value) and value > 0 for value in values):
             raise YardwrightError(
-                "A window's width, height and dots per inch must be greater than 0.",
-                "Give the size of the page panel in millimetres, such as 100 x 150 at 300.",
+                say("A window's width, height and dots per inch must be greater than 0."),
+                say("Give the size of the page panel in millimetres, such as 100 x 150 at 300."),
             )
         if not 1 <= self.width_px * self.height_px <= MOST_PIXELS:
             raise YardwrightError(
-                f"A window of {self.width_px} x {self.height_px} pixels cannot be made.",
-                "Choose another size in millimetres or other dots per inch.",
+                say(
+                    "A window of {width} x {height} pixels cannot be made.",
+                    width=self.width_px,
+                    height=self.height_px,
+                ),
+                say("Choose another size in millimetres or other dots per inch."),
             )
 
     @property
@@ -139,8 +144,8 @@ def window_feature(plan):
 def _green_content(played):
     if played.green is None:
         raise YardwrightError(
-            f"Hole {played.number} has no green, so there is no window of it.",
-            "Draw the green and give it this hole’s number.",
+            say("Hole {number} has no green, so there is no window of it.", number=played.number),
+            say("Draw the green and give it this hole’s number."),
         )
     return coordinates(played.green.geometry), played.green.direction, played.green.azimuth
 
@@ -162,8 +167,10 @@ def up_of(played):
     length = float(np.hypot(*away))
     if length < 1.0:
         raise YardwrightError(
-            f"Hole {played.number} starts where it ends, so no direction of play is known.",
-            "Draw its line of play from the back tee to the green.",
+            say(
+                "Hole {number} starts where it ends, so no direction of play is known.", number=played.number
+            ),
+            say("Draw its line of play from the back tee to the green."),
         )
     return start, away / length
 
@@ -187,8 +194,13 @@ def _laid_out(played, shows, points, up, azimuth, panel, crs, scale, margin_mm, 
     width_mm, height_mm = panel.to_mm(panel.width_px), panel.to_mm(panel.height_px)
     if margin_mm < 0 or 2 * margin_mm >= min(width_mm, height_mm):
         raise YardwrightError(
-            f"A margin of {margin_mm:g} mm leaves nothing of {width_mm:.1f} x {height_mm:.1f} mm.",
-            "Choose a smaller margin or a larger window.",
+            say(
+                "A margin of {margin} mm leaves nothing of {width} x {height} mm.",
+                margin=f"{margin_mm:g}",
+                width=f"{width_mm:.1f}",
+                height=f"{height_mm:.1f}",
+            ),
+            say("Choose a smaller margin or a larger window."),
         )
     across, along = points @ right, points @ up
     needed = 1000.0 * max(
@@ -197,8 +209,12 @@ def _laid_out(played, shows, points, up, azimuth, panel, crs, scale, margin_mm, 
     scale, remarks = _scale(shows, scale, math.ceil(needed - 1e-9), least)
     bare = 1000.0 * max(np.ptp(across) / width_mm, np.ptp(along) / height_mm)
     if bare > scale:
-        fits = math.ceil(needed)
-        remarks.append(f"at 1:{scale:g} the {shows} is cut off; it needs 1:{fits} with its margin")
+        values = {"scale": f"{scale:g}", "fits": math.ceil(needed)}
+        if shows == "green":
+            text = say("at 1:{scale} the green is cut off; it needs 1:{fits} with its margin", **values)
+        else:
+            text = say("at 1:{scale} the hole is cut off; it needs 1:{fits} with its margin", **values)
+        remarks.append(text)
 
     centre = (across.min() + across.max()) / 2 * right + (along.min() + along.max()) / 2 * up
     ground = (width_mm * scale / 1000.0, height_mm * scale / 1000.0)
@@ -224,14 +240,28 @@ def _scale(shows, asked, needed, least):
         return float(max(needed, least)), []
     if not math.isfinite(asked) or asked <= 0:
         raise YardwrightError(
-            f"A scale of 1:{asked:g} means nothing.", "Give SCALE as its denominator, such as 480 for 1:480."
+            say("A scale of 1:{scale} means nothing.", scale=f"{asked:g}"),
+            say("Give SCALE as its denominator, such as 480 for 1:480."),
         )
     if asked < least:
-        return least, [
-            f"1:{asked:g} is larger than the Rules of Golf allow for the picture of a green (Rule 4.3a): "
-            f"the {shows} is shown at 1:{least:g}"
-        ]
+        return least, [_too_large(shows, f"{asked:g}", f"{least:g}")]
     return float(asked), []
+
+
+def _too_large(shows, asked, shown):
+    if shows == "green":
+        return say(
+            "1:{asked} is larger than the Rules of Golf allow for the picture of a green (Rule 4.3a): "
+            "the green is shown at 1:{shown}",
+            asked=asked,
+            shown=shown,
+        )
+    return say(
+        "1:{asked} is larger than the Rules of Golf allow for the picture of a green (Rule 4.3a): "
+        "the hole is shown at 1:{shown}",
+        asked=asked,
+        shown=shown,
+    )
 
 
 def _grid(frame, crs, centre, right, up, ground, panel, number):
@@ -261,8 +291,14 @@ def _grid(frame, crs, centre, right, up, ground, panel, number):
 
 def _bent(number):
     return YardwrightError(
-        f"The course’s coordinate reference system bends the ground of hole {number} too much for a picture.",
-        "Keep the course in the UTM zone it lies in: start a new course there and bring the features in.",
+        say(
+            "The course’s coordinate reference system bends the ground of hole {number} too much for a "
+            "picture.",
+            number=number,
+        ),
+        say(
+            "Keep the course in the UTM zone it lies in: start a new course there and bring the features in."
+        ),
     )
 
 
@@ -383,7 +419,8 @@ def _text_of(feature, figures, unit):
     if feature.label:
         return feature.label
     ends = [_figure(value, unit) for value in figures.get((feature.kind, feature.fid), ())]
-    return " to ".join(dict.fromkeys(filter(None, ends)))
+    ends = list(dict.fromkeys(filter(None, ends)))
+    return say("{low} to {high}", low=ends[0], high=ends[1]) if len(ends) == 2 else "".join(ends)
 
 
 def _stated(marker):

@@ -17,6 +17,7 @@ import numpy as np
 from osgeo import gdal, osr
 
 from ..model.errors import Cancelled, YardwrightError
+from ..model.words import say
 
 FORMS = {"png": ("PNG", ".png", ".pgw"), "jpeg": ("JPEG", ".jpg", ".jgw")}
 """Forms of the picture beside the GeoTIFF: GDAL's driver, suffix, suffix of the world file."""
@@ -151,9 +152,12 @@ def _open(source, open_options):
     image = gdal.OpenEx(source, gdal.OF_RASTER, open_options=list(open_options))
     if image is None or image.RasterCount == 0:
         raise YardwrightError(
-            f"The image “{os.path.basename(source) or source}” cannot be read: "
-            f"{gdal.GetLastErrorMsg() or 'it holds no picture'}.",
-            "Check that the file is there and whole, and opens in QGIS as a raster layer.",
+            say(
+                "The image “{image}” cannot be read: {reason}.",
+                image=os.path.basename(source) or source,
+                reason=gdal.GetLastErrorMsg() or say("it holds no picture"),
+            ),
+            say("Check that the file is there and whole, and opens in QGIS as a raster layer."),
         )
     return image
 
@@ -162,8 +166,8 @@ def _prepare(image, source_crs):
     crs = _crs_of(image, source_crs)
     if image.GetGeoTransform(can_return_null=True) is None and image.GetGCPCount() == 0:
         raise YardwrightError(
-            "The image does not say where on the ground it lies.",
-            "Georeference it first (Raster, Georeferencer) and choose the georeferenced image.",
+            say("The image does not say where on the ground it lies."),
+            say("Georeference it first (Raster, Georeferencer) and choose the georeferenced image."),
         )
     first = image.GetRasterBand(1)
     if first.GetColorInterpretation() == gdal.GCI_PaletteIndex and first.GetColorTable() is not None:
@@ -189,8 +193,8 @@ def _crs_of(image, source_crs):
         crs = crs.Clone() if crs is not None else osr.SpatialReference()
     if not (crs.IsProjected() or crs.IsGeographic() or crs.IsDerivedGeographic()):
         raise YardwrightError(
-            "The image does not say in which coordinate reference system it lies.",
-            "Set the layer's CRS in QGIS (Layer, Set CRS of Layer), or write it into the file.",
+            say("The image does not say in which coordinate reference system it lies."),
+            say("Set the layer's CRS in QGIS (Layer, Set CRS of Layer), or write it into the file."),
         )
     crs.SetAxisMappingStrategy(osr.OAMS_TRADITIONAL_GIS_ORDER)
     return crs
@@ -209,10 +213,12 @@ def _bands_of(image):
     opacity = _alpha_of(image)
     remarks = ()
     if opacity and not _is_opacity(image.GetRasterBand(opacity)):
-        remarks = (
-            f"Band {opacity} of the image is tagged as opacity but holds a picture (often near infrared); "
+        remark = say(
+            "Band {number} of the image is tagged as opacity but holds a picture (often near infrared); "
             "it was left out.",
+            number=opacity,
         )
+        remarks = (remark,)
         pictures = [n for n in range(1, image.RasterCount + 1) if n != opacity]
         opacity = 0
     else:
@@ -244,11 +250,10 @@ def _values_of(image, colours):
     nodata = bands[0].GetNoDataValue()
     if bands[0].DataType == gdal.GDT_Byte:
         if nodata == 255:
-            return (
-                None,
-                None,
-                ("The image counts pure white as “no image”; it was kept, or white sand would drop out.",),
+            remark = say(
+                "The image counts pure white as “no image”; it was kept, or white sand would drop out."
             )
+            return None, None, (remark,)
         return None, nodata, ()
     values = np.concatenate([_sample(band).ravel() for band in bands]).astype(float)
     usable = np.isfinite(values)
@@ -262,7 +267,11 @@ def _values_of(image, colours):
     low, high = np.percentile(values, (0.5, 99.5))
     if not high > low:
         low, high = low - 0.5, low + 0.5
-    remark = f"The image's values were spread so that {low:.6g} is black and {high:.6g} white."
+    remark = say(
+        "The image's values were spread so that {low} is black and {high} white.",
+        low=f"{low:.6g}",
+        high=f"{high:.6g}",
+    )
     return (float(low), float(high)), nodata, (remark,)
 
 
@@ -283,8 +292,11 @@ def _sample(band, pieces=5, side=96):
 
 def _unreadable():
     return YardwrightError(
-        f"Part of the image cannot be read: {gdal.GetLastErrorMsg() or 'the file seems damaged'}.",
-        "Fetch the image again, or choose another one.",
+        say(
+            "Part of the image cannot be read: {reason}.",
+            reason=gdal.GetLastErrorMsg() or say("the file seems damaged"),
+        ),
+        say("Fetch the image again, or choose another one."),
     )
 
 
@@ -313,8 +325,12 @@ def _target(grid, kind=gdal.GDT_Byte, colours=3):
     target = gdal.GetDriverByName("MEM").Create("", grid.width, grid.height, colours + 1, kind)
     if target is None:
         raise YardwrightError(
-            f"A picture of {grid.width} x {grid.height} pixels does not fit into memory.",
-            "Choose a smaller panel or fewer dots per inch.",
+            say(
+                "A picture of {width} x {height} pixels does not fit into memory.",
+                width=grid.width,
+                height=grid.height,
+            ),
+            say("Choose a smaller panel or fewer dots per inch."),
         )
     target.SetGeoTransform(grid.geotransform)
     target.SetSpatialRef(grid_crs(grid))
@@ -327,7 +343,8 @@ def grid_crs(grid):
     crs = osr.SpatialReference()
     if crs.SetFromUserInput(grid.crs) != 0:
         raise YardwrightError(
-            f"“{grid.crs[:60]}” is not a coordinate reference system.", "Choose the course's CRS as EPSG:n."
+            say("“{crs}” is not a coordinate reference system.", crs=grid.crs[:60]),
+            say("Choose the course's CRS as EPSG:n."),
         )
     crs.SetAxisMappingStrategy(osr.OAMS_TRADITIONAL_GIS_ORDER)
     return crs
@@ -399,8 +416,10 @@ def _resolution(prepared, target, grid):
 def _outside(source):
     name = os.path.basename(source)
     return OutsideImage(
-        f"The image{f' “{name}”' if name else ''} shows nothing of this window.",
-        "Choose an image of the course's ground; if it is one, check its CRS.",
+        say("The image “{image}” shows nothing of this window.", image=name)
+        if name
+        else say("The image shows nothing of this window."),
+        say("Choose an image of the course's ground; if it is one, check its CRS."),
     )
 
 
@@ -426,7 +445,8 @@ def _cover_remark(target, source):
     if empty == 1.0:
         raise _outside(source)
     if empty >= 0.001:
-        return (f"{max(empty * 100, 0.1):.1f} % of the window lies outside the image and is left clear.",)
+        share = f"{max(empty * 100, 0.1):.1f}"
+        return (say("{share} % of the window lies outside the image and is left clear.", share=share),)
     return ()
 
 
@@ -460,8 +480,12 @@ def _copy(dataset, path, driver, options, callback):
     callback.told.check()
     if copy is None:
         raise YardwrightError(
-            f"“{os.path.basename(path)}” cannot be written: {gdal.GetLastErrorMsg() or 'unknown reason'}.",
-            "Check that the disk has room and that you may write to the folder.",
+            say(
+                "“{file}” cannot be written: {reason}.",
+                file=os.path.basename(path),
+                reason=gdal.GetLastErrorMsg() or say("unknown reason"),
+            ),
+            say("Check that the disk has room and that you may write to the folder."),
         )
     copy.FlushCache()
 
@@ -508,8 +532,8 @@ def _put_in_place(aside, folder, name, form):
                 os.remove(path)
     except OSError as error:
         raise YardwrightError(
-            f"The files of “{name}” cannot be replaced ({error.strerror}).",
-            "Close programs that show them (remove their layers in QGIS too) and run again.",
+            say("The files of “{name}” cannot be replaced ({reason}).", name=name, reason=error.strerror),
+            say("Close programs that show them (remove their layers in QGIS too) and run again."),
         ) from error
 
 
@@ -526,8 +550,8 @@ def _refuse_own_output(source, folder, name):
         path = os.path.join(folder, name + suffix)
         if os.path.exists(path) and os.path.exists(source) and os.path.samefile(path, source):
             raise YardwrightError(
-                f"“{name + suffix}” is to be read and replaced at once.",
-                "Choose another folder for the results, or another image.",
+                say("“{file}” is to be read and replaced at once.", file=name + suffix),
+                say("Choose another folder for the results, or another image."),
             )
 
 
@@ -571,8 +595,8 @@ def _quiet_gdal():
         if type(error) is not RuntimeError:  # GDAL raises just that; any other is a fault of ours
             raise
         raise YardwrightError(
-            f"The image cannot be used: {error}.",
-            "Check that the file is whole and opens in QGIS, or choose another.",
+            say("The image cannot be used: {reason}.", reason=error),
+            say("Check that the file is whole and opens in QGIS, or choose another."),
         ) from error
     finally:
         gdal.PopErrorHandler()

@@ -2,6 +2,7 @@
 
 import math
 
+from ..model.words import say
 from .units import YARD, to_unit
 
 POINTING_PIXELS = {"clear": 1.0, "partly hidden": 2.0}
@@ -35,4 +36,5 @@ def doubt(plus_minus_m, settings):
     """The remark on a figure whose plus-minus exceeds the course's setting, else an empty text."""
     if plus_minus_m is None or plus_minus_m <= settings.uncertain_yd * YARD:
         return ""
-    return f"uncertain: ± {to_unit(plus_minus_m, settings.unit):.1f} {settings.unit}"
+    figure = f"{to_unit(plus_minus_m, settings.unit):.1f}"
+    return say("uncertain: ± {figure} {unit}", figure=figure, unit=settings.unit)

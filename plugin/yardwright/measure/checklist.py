@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from ..model.kinds import BY_NAME
+from ..model.words import or_list, said, say
 from .hole import CourseIndex, longest_tee, play_hole
 from .par import pars_for
 from .units import to_unit, whole
@@ -36,7 +37,7 @@ def checklist(course, number, index=None):
     items = [
         _line(hole),
         _tees(course, number, here),
-        _one("green", here, "distances end where the line of play ends"),
+        _one("green", here, say("distances end where the line of play ends")),
         _fairway(hole, here),
     ]
     items += [_counted(kind, here) for kind in COUNTED]
@@ -44,12 +45,13 @@ def checklist(course, number, index=None):
 
 
 def _title(kind):
-    return BY_NAME[kind].title
+    return said(BY_NAME[kind].title)
 
 
 def _line(hole):
     if hole.line is None:
-        return Item("hole", MISSING, _title("hole"), "draw it from the back tee over the turns to the green")
+        why = say("draw it from the back tee over the turns to the green")
+        return Item("hole", MISSING, _title("hole"), why)
     return Item("hole", THERE, _title("hole"))
 
 
@@ -61,9 +63,9 @@ def _tees(course, number, here):
     lacking = [one.name for one in course.tee_sets if one.name in wanted - named]
     lacking += sorted(wanted - named - set(lacking))
     if not grounds:
-        return Item("tee", MISSING, _title("tee"), "distances are measured from it")
+        return Item("tee", MISSING, _title("tee"), say("distances are measured from it"))
     if lacking:
-        return Item("tee", MISSING, _title("tee"), f"none of {', '.join(lacking)}")
+        return Item("tee", MISSING, _title("tee"), say("none of {tee_sets}", tee_sets=", ".join(lacking)))
     order = [one.name for one in course.tee_sets if one.name in named]
     return Item("tee", THERE, _title("tee"), ", ".join(order + sorted(named - set(order))))
 
@@ -76,27 +78,32 @@ def _one(kind, here, why):
 
 def _fairway(hole, here):
     if hole.par == 3 and "fairway" not in here:
-        return Item("fairway", NONE, _title("fairway"), "a par 3 may have none")
-    return _one("fairway", here, "its widths, and the way round a hazard, come from it")
+        return Item("fairway", NONE, _title("fairway"), say("a par 3 may have none"))
+    return _one("fairway", here, say("its widths, and the way round a hazard, come from it"))
 
 
 def _counted(kind, here):
     count = len(here.get(kind, ()))
-    return Item(kind, THERE if count else NONE, _title(kind), str(count) if count else "none of its own")
+    text = str(count) if count else say("none of its own")
+    return Item(kind, THERE if count else NONE, _title(kind), text)
 
 
 def _par(hole, played, unit):
     if hole.par is not None:
-        return Item("", THERE, "Par", str(hole.par))
+        return Item("", THERE, say("Par"), str(hole.par))
     tee = None if played is None else longest_tee(played)
     if tee is None:
-        return Item("", MISSING, "Par", "the approach depends on it")
-    longest = tee.length
-    likely = " or ".join(str(par) for par in pars_for(longest, unit, "men"))
-    return Item("", MISSING, "Par", f"by its {whole(to_unit(longest, unit))} {unit} a par {likely}")
+        return Item("", MISSING, say("Par"), say("the approach depends on it"))
+    text = say(
+        "by its {length} {unit} a par {likely}",
+        length=whole(to_unit(tee.length, unit)),
+        unit=unit,
+        likely=or_list(str(par) for par in pars_for(tee.length, unit, "men")),
+    )
+    return Item("", MISSING, say("Par"), text)
 
 
 def _stroke_index(hole):
     if hole.stroke_index is not None:
-        return Item("", THERE, "Stroke index", str(hole.stroke_index))
-    return Item("", MISSING, "Stroke index", "the scorecard gives it")
+        return Item("", THERE, say("Stroke index"), str(hole.stroke_index))
+    return Item("", MISSING, say("Stroke index"), say("the scorecard gives it"))

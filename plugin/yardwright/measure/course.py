@@ -1,6 +1,7 @@
 """A whole course measured: the one place where a table, a dialog and a page get their figures from."""
 
 from ..model.errors import Cancelled
+from ..model.words import said, say
 from .accuracy import doubt, plus_minus
 from .distances import distance_rows, tee_views
 from .fairways import fairway_rows
@@ -30,7 +31,11 @@ def measure_course(course, holes=None, progress=None, index=None):
     numbers = [hole.number for hole in course.holes if not holes or hole.number in holes]
     known = {hole.number for hole in course.holes}
     problems = list(course.problems) + _lost(course, index, known)
-    problems += [f"Hole {number} is not in the course." for number in holes or () if number not in known]
+    problems += [
+        say("Hole {number} is not in the course.", number=number)
+        for number in holes or ()
+        if number not in known
+    ]
     tables = {name: [] for name in TABLES}
     for done, number in enumerate(numbers, start=1):
         for name, rows in measure_hole(course, number, index).items():
@@ -46,10 +51,21 @@ def _lost(course, index, known):
     for feature, numbers in zip(course.features, index.holes):
         absent = [str(number) for number in numbers if number not in known]
         if feature.kind in PLACED and not numbers:
-            problems.append(f"{feature.kind} {feature.fid} has no hole and lies near none: it is left out.")
+            problems.append(
+                say(
+                    "{kind} {number} has no hole and lies near none: it is left out.",
+                    kind=said(feature.kind),
+                    number=feature.fid,
+                )
+            )
         elif absent:
             problems.append(
-                f"{feature.kind} {feature.fid} names hole {', '.join(absent)}, which is not there."
+                say(
+                    "{kind} {number} names hole {holes}, which is not there.",
+                    kind=said(feature.kind),
+                    number=feature.fid,
+                    holes=", ".join(absent),
+                )
             )
     return problems
 
@@ -61,7 +77,7 @@ def measure_hole(course, number, index=None):
     images = {image.id: image for image in course.images}
     settings = course.settings
     if played is None:
-        remark = "no line of play is drawn"
+        remark = say("no line of play is drawn")
         carded = [name for (card_hole, name) in course.scorecard if card_hole == number] or [""]
         lengths = [_unmeasured(course, hole, name, remark) for name in carded]
         return {"lengths": lengths, "greens": [GreenRow(hole=number, remark=remark)]}
@@ -78,9 +94,9 @@ def measure_hole(course, number, index=None):
     seen = {tee.tee_set for tee in played.tees}
     for card_hole, name in course.scorecard:
         if card_hole == number and name not in seen:
-            tables["lengths"].append(_unmeasured(course, hole, name, "no tee of this set is drawn"))
+            tables["lengths"].append(_unmeasured(course, hole, name, say("no tee of this set is drawn")))
     if not tables["lengths"]:
-        tables["lengths"].append(_unmeasured(course, hole, "", "no tee is drawn"))
+        tables["lengths"].append(_unmeasured(course, hole, "", say("no tee is drawn")))
     tables["greens"] = [_green_row(played, settings, images)]
     tables["markers"] = marker_rows(played, course)
     return tables
@@ -108,9 +124,12 @@ def _length_row(course, played, tee, players, images):
     if played.green is None:
         remarks.extend(played.green_remarks)
     if difference is not None and abs(difference) > CARD_TOLERANCE_YD * YARD:
-        more = "longer" if difference > 0 else "shorter"
-        figure = whole(abs(to_unit(difference, settings.unit)))
-        remarks.append(f"{figure} {settings.unit} {more} than the scorecard")
+        figure = f"{whole(abs(to_unit(difference, settings.unit)))} {settings.unit}"
+        remarks.append(
+            say("{distance} longer than the scorecard", distance=figure)
+            if difference > 0
+            else say("{distance} shorter than the scorecard", distance=figure)
+        )
     return LengthRow(
         hole=played.number,
         tee_set=tee.tee_set,
@@ -130,7 +149,7 @@ def _green_row(played, settings, images):
         return GreenRow(hole=played.number, remark="; ".join(played.green_remarks))
     remarks = list(played.green_remarks)
     if not GREEN_DEPTHS_YD[0] <= green.depth / YARD <= GREEN_DEPTHS_YD[1]:
-        remarks.append("an unusual depth for a green: look again at its margin and approach")
+        remarks.append(say("an unusual depth for a green: look again at its margin and approach"))
     sure = plus_minus(green.feature, green.feature, images)
     return GreenRow(
         hole=played.number,

@@ -8,6 +8,7 @@ import numpy as np
 
 from ..model.geometry import array_of, outlines
 from ..model.kinds import BY_NAME
+from ..model.words import said, to_say
 from .accuracy import doubt, plus_minus
 from .carry import SLACK_M, way_round
 from .corridor import Ground, counting_from, joined
@@ -15,7 +16,7 @@ from .figures import Figures, figures_of
 from .lines import Lines
 from .rows import DistanceRow, told
 
-_OUTSIDE = "given to this hole but wholly outside its corridor"
+_OUTSIDE = to_say("given to this hole but wholly outside its corridor")
 
 
 @dataclass(frozen=True)
@@ -131,7 +132,7 @@ def _feature_rows(view, images):
     reach, clear, aside, near, far, enter, leave, side, short = (
         getattr(columns, field.name).tolist() for field in fields(columns)
     )
-    sureness = {}
+    sureness, outside = {}, said(_OUTSIDE)
     rows = []
     for place, feature in enumerate(view.features):
         seen = (feature.seen_in, feature.view)
@@ -158,7 +159,7 @@ def _feature_rows(view, images):
                 short_of_green=None if view.played.green is None else short[place],
                 forced_carry="yes" if crossing and _is_forced(view, place, feature, crossing) else "no",
                 plus_minus=sure,
-                remark=told(feature.remark, _OUTSIDE if view.outside[place] else "", doubted),
+                remark=told(feature.remark, outside if view.outside[place] else "", doubted),
             )
         )
     return rows

@@ -2,6 +2,7 @@
 
 import numpy as np
 
+from ..model.words import say
 from .accuracy import doubt, plus_minus
 from .line import chord_holding, chord_nearest, many_chords
 from .rows import FairwayRow, told
@@ -32,7 +33,7 @@ def fairway_rows(view, images, players=None):
     crossing = bool(np.isfinite(figures.enter[places]).any())
     starts, ends = (figures.enter, figures.leave) if crossing else (figures.near, figures.far)
     first, last = float(np.nanmin(starts[places])), float(np.nanmax(ends[places]))
-    off_line = "" if crossing else "the line of play does not cross the fairway"
+    off_line = "" if crossing else say("the line of play does not cross the fairway")
     margin = view.features[view.fairways[0]]
     margins = plus_minus(margin, margin, images)
 
@@ -86,4 +87,4 @@ def _width(pieces):
     piece = held or chord_nearest(pieces)
     if piece is None:
         return None
-    return -piece[0], piece[1], "" if held else "the line of play lies off the fairway here"
+    return -piece[0], piece[1], "" if held else say("the line of play lies off the fairway here")

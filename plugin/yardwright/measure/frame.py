@@ -14,6 +14,7 @@ from pyproj import CRS, Transformer
 from pyproj.exceptions import CRSError, ProjError
 
 from ..model.errors import YardwrightError
+from ..model.words import say
 
 EARTH_RADIUS = 6371008.8
 """Mean radius of the Earth in metres (IUGG), used to bring ellipsoidal lengths up to the ground."""
@@ -96,8 +97,8 @@ def _to_degrees(crs):
         return Transformer.from_crs(CRS.from_user_input(crs), CRS.from_epsg(4326), always_xy=True)
     except (CRSError, ProjError) as error:
         raise YardwrightError(
-            f"The coordinate reference system “{crs[:60]}” is not known here.",
-            "Choose another for the course, for instance the UTM zone it lies in.",
+            say("The coordinate reference system “{crs}” is not known here.", crs=crs[:60]),
+            say("Choose another for the course, for instance the UTM zone it lies in."),
         ) from error
 
 

@@ -5,6 +5,8 @@ from dataclasses import dataclass
 import numpy as np
 
 from ..model.geometry import coordinates
+from ..model.remarks import Remark
+from ..model.words import say
 from .line import as_point, chord_holding, chord_nearest, chords, middle_of_longest_chord
 
 
@@ -99,7 +101,8 @@ def green_along(feature, approach_from, approach_point, anchor, frame):
 def _remarks(polygon, main, anchor, approach_point):
     remarks = []
     if polygon.covers(as_point(approach_point)):
-        remarks.append("the approach point lies on the green")
+        remarks.append(Remark(say("the approach point lies on the green"), "on_green"))
     if chord_holding([main]) is None:
-        remarks.append("the approach line's longest cut is taken, since none holds the green's anchor")
+        text = say("the approach line's longest cut is taken, since none holds the green's anchor")
+        remarks.append(Remark(text, "longest_cut"))
     return tuple(remarks)

@@ -2,10 +2,13 @@
 
 import math
 from dataclasses import dataclass, replace
+from functools import reduce
 
 import numpy as np
 
 from ..model.geometry import bounds_array, coordinates, map_points
+from ..model.remarks import Remark
+from ..model.words import say
 from .frame import frame_about
 from .green import TooSmall, anchor_of, green_along
 from .line import LineOfPlay, NoLine, as_point, tee_reference
@@ -185,10 +188,12 @@ def _lay_out(course, number, index):
     try:
         return _with_green_and_tees(played, green_feature, course)
     except TooSmall:
-        remark = (
-            f"green {green_feature.fid} is too small to measure: distances end where the line of play ends"
+        text = say(
+            "green {number} is too small to measure: distances end where the line of play ends",
+            number=green_feature.fid,
         )
-        return _with_green_and_tees(replace(played, green_remarks=(remark,)), None, course)
+        small = replace(played, green_remarks=(Remark(text, "too_small"),))
+        return _with_green_and_tees(small, None, course)
 
 
 def _in_frame(features, to_frame):
@@ -199,8 +204,10 @@ def _in_frame(features, to_frame):
         if not sound:
             continue
         remark = feature.remark
+        if feature.mended:
+            remark = told(feature.mended, remark)
         if feature.kind in PLACED and not feature.holes:
-            remark = told(remark, "has no hole number, given to this hole by where it lies")
+            remark = told(remark, say("has no hole number, given to this hole by where it lies"))
         moved.append(replace(feature, geometry=shape, remark=remark))
     return moved
 
@@ -222,30 +229,36 @@ def _drawn_line(hole, own, to_frame):
         tees = [coordinates(f.geometry.centroid)[0] for f in own if f.kind in ("tee", "plate")]
         green = coordinates(greens[0].centroid)[0]
         start = max(tees, key=lambda tee: np.hypot(*(tee - green)))
-        return LineOfPlay([start, green]), ("no line of play is drawn: a straight one is taken",)
+        return LineOfPlay([start, green]), (say("no line of play is drawn: a straight one is taken"),)
     points = to_frame(coordinates(hole.line))
     starts, ends = (any(g.distance(as_point(points[i])) < 1.0 for g in greens) for i in (0, -1))
-    remarks = (hole.remark,) if hole.remark else ()
+    remarks = tuple(filter(None, (hole.mended, hole.remark)))
     if starts and not ends:
-        return LineOfPlay(points[::-1]), (*remarks, "the line is drawn from green to tee: it is turned round")
+        turned = say("the line is drawn from green to tee: it is turned round")
+        return LineOfPlay(points[::-1]), (*remarks, turned)
     return LineOfPlay(points), remarks
 
 
 def _green_of(own, drawn):
     greens = [f for f in own if f.kind == "green"]
     if not greens:
-        return None, ("no green is drawn: distances end where the line of play ends",)
+        return None, (say("no green is drawn: distances end where the line of play ends"),)
     end = as_point(drawn.points[-1])
     greens.sort(key=lambda f: f.geometry.distance(end))
     chosen = greens[0]
     remarks = [chosen.remark] if chosen.remark else []
     if len(greens) > 1:
         others = ", ".join(str(f.fid) for f in greens[1:])
-        remarks.append(f"other greens of this hole are left aside: feature {others}")
+        text = say("other greens of this hole are left aside: feature {numbers}", numbers=others)
+        remarks.append(Remark(text, "other_greens"))
     shared = [str(number) for number in chosen.holes]
     if len(shared) > 1:
-        remarks.append(f"one green for holes {' and '.join(shared)}")
+        remarks.append(say("one green for holes {numbers}", numbers=reduce(_and, shared)))
     return chosen, tuple(remarks)
+
+
+def _and(most, last):
+    return say("{most} and {last}", most=most, last=last)
 
 
 def _with_green_and_tees(played, green_feature, course):
@@ -269,13 +282,13 @@ def _with_green_and_tees(played, green_feature, course):
     if par is None:
         par = pars_for(_longest(tees_to(anchor), played.drawn, anchor)[1], "yd", "men")[0]
         if named is None and played.hole.approach_yd is None:
-            remarks.append(f"no par: approach as on a par {par}, judged by its length")
+            remarks.append(say("no par: approach as on a par {par}, judged by its length", par=par))
     if named is not None:
         green = along(*named)
     elif played.hole.approach_yd is not None:
         green = along(*_approach_on_line(played.drawn, anchor, played.hole.approach_yd, remarks))
     elif par == 3:
-        green = along("tee", _longest(tees_to(anchor), played.drawn, anchor)[0])
+        green = along(say("tee"), _longest(tees_to(anchor), played.drawn, anchor)[0])
     else:
         taken = []
         green = along(*_approach_on_line(played.drawn, anchor, APPROACH_YD, taken))
@@ -309,10 +322,21 @@ def _chord_remarks(green, unit):
         return ()
     start = green.pieces[0][0]
     cuts = ", ".join(
-        f"{(low - start) / UNITS[unit]:.1f} to {(high - start) / UNITS[unit]:.1f}"
+        say(
+            "{low} to {high}",
+            low=f"{(low - start) / UNITS[unit]:.1f}",
+            high=f"{(high - start) / UNITS[unit]:.1f}",
+        )
         for low, high in green.pieces
     )
-    return (f"the approach line cuts the green in {len(green.pieces)} pieces: {cuts} {unit}",)
+    return (
+        say(
+            "the approach line cuts the green in {count} pieces: {cuts} {unit}",
+            count=len(green.pieces),
+            cuts=cuts,
+            unit=unit,
+        ),
+    )
 
 
 def _named_approach(played, anchor):
@@ -323,9 +347,9 @@ def _named_approach(played, anchor):
             if np.hypot(*(point - anchor)) < 1.0:
                 continue
             if feature.kind == "target":
-                return "point", point
+                return say("point"), point
             if feature.kind == "marker":
-                return "marker", _middle_of_pair(played, feature)
+                return say("marker"), _middle_of_pair(played, feature)
     return None
 
 
@@ -339,10 +363,12 @@ def _middle_of_pair(played, marker):
 def _approach_on_line(drawn, anchor, distance_yd, remarks):
     station = drawn.station(anchor) - distance_yd * YARD
     if station < 0:
-        remarks.append(
-            f"the line of play is shorter than {distance_yd:g} yd: the approach is taken from its start"
+        text = say(
+            "the line of play is shorter than {distance} yd: the approach is taken from its start",
+            distance=f"{distance_yd:g}",
         )
-        return "start of the line", drawn.points[0]
+        remarks.append(Remark(text, "from_start"))
+        return say("start of the line"), drawn.points[0]
     return f"{distance_yd:g} yd", drawn.at(station)
 
 
@@ -366,8 +392,8 @@ def _teeing_grounds(played, course):
     end = played.drawn.points[-1]
     unnamed.sort(key=lambda f: -np.hypot(*(coordinates(f.geometry.centroid)[0] - end)))
     for place, feature in enumerate(unnamed, start=1):
-        name = "" if len(unnamed) == 1 else f"tee {place}"
-        grounds.append((name, feature, ("the tee names no tee set", *_own_remark(feature))))
+        name = "" if len(unnamed) == 1 else say("tee {number}", number=place)
+        grounds.append((name, feature, (say("the tee names no tee set"), *_own_remark(feature))))
     return grounds
 
 
@@ -380,9 +406,21 @@ def _ground_of(features):
     pool = plates or sorted(features, key=lambda f: -f.geometry.area)
     remarks = list(_own_remark(pool[0]))
     if len(pool) > 1:
-        what = "plates" if plates else "tees"
-        others = ", ".join(str(f.fid) for f in pool[1:])
-        remarks.append(f"several {what} of this set: feature {pool[0].fid} is taken, not {others}")
+        taken, others = pool[0].fid, ", ".join(str(f.fid) for f in pool[1:])
+        if plates:
+            text = say(
+                "several plates of this set: feature {taken} is taken, not {others}",
+                taken=taken,
+                others=others,
+            )
+            remarks.append(Remark(text, "several_plates"))
+        else:
+            text = say(
+                "several tees of this set: feature {taken} is taken, not {others}",
+                taken=taken,
+                others=others,
+            )
+            remarks.append(Remark(text, "several_tees"))
     return pool[0], tuple(remarks)
 
 

@@ -6,6 +6,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from ..model.geometry import coordinates
+from ..model.words import say
 from .accuracy import doubt, plus_minus
 from .hole import CourseIndex, play_hole
 from .rows import MarkerRow, told
@@ -62,9 +63,9 @@ def _posts(played):
         name = "+".join(str(marker.fid) for marker in pair)
         if len(pair) < 2:
             continue
-        remark = "middle between the pair of posts"
+        remark = say("middle between the pair of posts")
         if len({stated_m(marker) for marker in pair}) > 1:
-            remark += "; the posts state different distances, the first is taken"
+            remark = told(remark, say("the posts state different distances, the first is taken"))
         middle = np.mean([coordinates(marker.geometry)[0] for marker in pair], axis=0)
         posts.append(_Post(name, pair[0], middle, remark))
     return posts
@@ -84,7 +85,8 @@ def _row(played, post, settings, tolerance, images, to_course):
     row = MarkerRow(hole=played.number, marker_id=post.marker_id, states=stated, states_to=states_to)
     remarks = [post.remark]
     if played.green is None or stated is None or stated <= 0:
-        remarks.append("the hole has no green" if played.green is None else "states no distance")
+        why = say("the hole has no green") if played.green is None else say("states no distance")
+        remarks.append(why)
         return replace(row, remark=told(*remarks))
 
     target = getattr(played.green, states_to)
@@ -94,15 +96,18 @@ def _row(played, post, settings, tolerance, images, to_course):
     remains = stated - rest
     proposed = None
     if remains <= 0:
-        remarks.append("the stated distance ends past the bend: it cannot be moved along its bearing")
+        remarks.append(say("the stated distance ends past the bend: it cannot be moved along its bearing"))
     elif np.hypot(*away) < 1e-3:
-        remarks.append("it stands where its distance ends: there is no bearing to move it along")
+        remarks.append(say("it stands where its distance ends: there is no bearing to move it along"))
     else:
         proposed = towards + away * (remains / np.hypot(*away))
         again = measured_from(played.drawn, proposed, target)
         if abs(again - stated) > _SAME_M:
-            figure = f"{to_unit(again, settings.unit):.1f} {settings.unit}"
-            remarks.append(f"the place proposed lies on the other side of a bend, where it measures {figure}")
+            text = say(
+                "the place proposed lies on the other side of a bend, where it measures {distance}",
+                distance=f"{to_unit(again, settings.unit):.1f} {settings.unit}",
+            )
+            remarks.append(text)
     sure = plus_minus(post.feature, played.green.feature, images)
     remarks.append(doubt(sure, settings))
     row = replace(

@@ -1,5 +1,6 @@
 """Par by length: Rules of Handicapping, Appendix F (World Handicap System)."""
 
+from ..model.words import say
 from .units import to_unit, whole
 
 LIMITS = {
@@ -29,14 +30,24 @@ def pars_for(length_m, unit, players):
     )
 
 
-def check_par(par, length_m, unit, players=None):
-    """What the length says of the par: ``fits``, ``short for par 5``, ``long for par 3`` or ``no par``.
+def judge_par(par, length_m, unit, players=None):
+    """What the length says of the par: ``fits``, ``short``, ``long``, or ``none`` without a par.
 
     players: ``men``, ``women`` or None: it then fits when it fits either table.
     """
     if par is None:
-        return "no par"
+        return "none"
     fitting = [pars_for(length_m, unit, who) for who in ([players] if players else ("men", "women"))]
     if any(par in pars for pars in fitting):
         return "fits"
-    return f"long for par {par}" if par < min(min(pars) for pars in fitting) else f"short for par {par}"
+    return "long" if par < min(min(pars) for pars in fitting) else "short"
+
+
+def check_par(par, length_m, unit, players=None):
+    """The same in words: ``fits``, ``short for par 5``, ``long for par 3`` or ``no par``."""
+    verdict = judge_par(par, length_m, unit, players)
+    if verdict == "fits":
+        return say("fits")
+    if verdict == "none":
+        return say("no par")
+    return say("long for par {par}", par=par) if verdict == "long" else say("short for par {par}", par=par)

@@ -38,7 +38,8 @@ class Feature:
     holes: the hole numbers it was given to, empty when none was named.
     attributes: the fields that only its kind has (``tee_set``, ``states_yd``, ...); a field without a
     value is absent.
-    remark: what had to be mended or doubted when it was read.
+    remark: what had to be doubted of its values when it was read; mended: what had to be mended of its
+    geometry.
     """
 
     kind: str
@@ -50,6 +51,7 @@ class Feature:
     view: str = "clear"
     attributes: MappingProxyType = field(default_factory=lambda: MappingProxyType({}))
     remark: str = ""
+    mended: str = ""
 
     def get(self, name, default=None):
         """The value of a field that only this kind has, ``default`` where it has none."""
@@ -58,7 +60,8 @@ class Feature:
 
 @dataclass(frozen=True)
 class Hole:
-    """One hole: what its row says, and the line as drawn (None: not drawn yet), in the course's CRS."""
+    """One hole: what its row says, and the line as drawn (None: not drawn yet), in the course's CRS. remark,
+    mended: as of a Feature."""
 
     number: int
     line: object = None
@@ -71,6 +74,7 @@ class Hole:
     view: str = "clear"
     description: str = ""
     remark: str = ""
+    mended: str = ""
 
 
 @dataclass(frozen=True)
@@ -103,7 +107,8 @@ class Course:
     crs: anything pyproj reads (``EPSG:32630`` or WKT), the CRS of every geometry.
     holes: in order of number, one a number.
     scorecard: ``{(hole, tee set): yards}``.
-    problems: texts on what could not be read or is doubtful and belongs to no single figure.
+    problems: texts on what could not be read or is doubtful and belongs to no single figure; those on one row
+    are ``remarks.Problem``.
     """
 
     name: str

@@ -1,14 +1,17 @@
 """The kinds of things on a course, declared as data: one entry is one layer of the course file.
 
 Everything that differs from kind to kind (geometry, fields, allowed values, what the kind means to a
-measurement) stands here, so that no other module lists kinds.
+measurement) stands here, so that no other module lists kinds. Titles, nouns and allowed values are marked to
+be said in the user’s language; names and stored values are the same in all.
 """
 
 from dataclasses import dataclass
 
+from .words import to_say
+
 TEXT, INTEGER, REAL, BOOLEAN, DATE = "text", "integer", "real", "boolean", "date"
 
-VIEWS = ("clear", "partly hidden", "from another source")
+VIEWS = (to_say("clear"), to_say("partly hidden"), to_say("from another source"))
 
 
 @dataclass(frozen=True)
@@ -32,7 +35,8 @@ class Field:
 
 @dataclass(frozen=True)
 class Kind:
-    """One layer: its name, title, geometry (``Point``, ``LineString``, ``Polygon`` or None) and fields.
+    """One layer: its name, title, what one of its things is called within a sentence, geometry (``Point``,
+    ``LineString``, ``Polygon`` or None) and fields.
 
     ``listed``: appears in the table of distances. ``hazard``: crossing it can be a forced carry.
     ``drawn_over``: layers with a higher figure lie above those with a lower one.
@@ -40,6 +44,7 @@ class Kind:
 
     name: str
     title: str
+    noun: str
     geometry: str
     fields: tuple
     listed: bool = False
@@ -55,147 +60,201 @@ class Kind:
 
 
 _SEEN = (
-    Field("note", TEXT, "Note"),
-    Field("seen_in", TEXT, "Seen in image"),
-    Field("view", TEXT, "View", values=VIEWS, default="clear"),
-    Field("origin", TEXT, "Brought in from"),
+    Field("note", TEXT, to_say("Note")),
+    Field("seen_in", TEXT, to_say("Seen in image")),
+    Field("view", TEXT, to_say("View"), values=VIEWS, default="clear"),
+    Field("origin", TEXT, to_say("Brought in from")),
 )
-_HOLE = Field("hole", INTEGER, "Hole", low=1, high=99, needed=True)
-_HOLES = Field("holes", TEXT, "Holes")
-_LABEL = Field("label", TEXT, "Label")
+_HOLE = Field("hole", INTEGER, to_say("Hole"), low=1, high=99, needed=True)
+_HOLES = Field("holes", TEXT, to_say("Holes"))
+_LABEL = Field("label", TEXT, to_say("Label"))
 _AREA = (_HOLES, _LABEL)
 
 KINDS = (
     Kind(
         "hole",
-        "Line of play",
+        to_say("Line of play"),
+        to_say("line of play"),
         "LineString",
         (
-            Field("number", INTEGER, "Number", low=1, high=99, needed=True),
-            Field("name", TEXT, "Name"),
-            Field("par", INTEGER, "Par", low=3, high=6),
-            Field("stroke_index", INTEGER, "Stroke index", low=1, high=36),
-            Field("approach_yd", REAL, "Approach from (yd before the green)", low=1, high=400),
-            Field("description", TEXT, "Description"),
+            Field("number", INTEGER, to_say("Number"), low=1, high=99, needed=True),
+            Field("name", TEXT, to_say("Name")),
+            Field("par", INTEGER, to_say("Par"), low=3, high=6),
+            Field("stroke_index", INTEGER, to_say("Stroke index"), low=1, high=36),
+            Field("approach_yd", REAL, to_say("Approach from (yd before the green)"), low=1, high=400),
+            Field("description", TEXT, to_say("Description")),
         )
         + _SEEN,
         drawn_over=70,
     ),
-    Kind("tee", "Tee", "Polygon", (_HOLES, Field("tee_set", TEXT, "Tee set")) + _SEEN, drawn_over=60),
     Kind(
-        "plate",
-        "Permanent tee marker",
+        "tee",
+        to_say("Tee"),
+        to_say("tee"),
+        "Polygon",
+        (_HOLES, Field("tee_set", TEXT, to_say("Tee set"))) + _SEEN,
+        drawn_over=60,
+    ),
+    Kind(
+        to_say("plate"),
+        to_say("Permanent tee marker"),
+        to_say("permanent tee marker"),
         "Point",
-        (_HOLE, Field("tee_set", TEXT, "Tee set", needed=True)) + _SEEN,
+        (_HOLE, Field("tee_set", TEXT, to_say("Tee set"), needed=True)) + _SEEN,
         drawn_over=90,
     ),
-    Kind("green", "Green", "Polygon", _AREA + _SEEN, drawn_over=50),
-    Kind("apron", "Apron", "Polygon", _AREA + _SEEN, drawn_over=40),
-    Kind("fairway", "Fairway", "Polygon", _AREA + _SEEN, listed=True, drawn_over=20),
-    Kind("bunker", "Bunker", "Polygon", _AREA + _SEEN, listed=True, hazard=True, drawn_over=55),
-    Kind("rough", "Rough", "Polygon", _AREA + _SEEN, drawn_over=10),
+    Kind("green", to_say("Green"), to_say("green"), "Polygon", _AREA + _SEEN, drawn_over=50),
+    Kind("apron", to_say("Apron"), to_say("apron"), "Polygon", _AREA + _SEEN, drawn_over=40),
     Kind(
-        "penalty_area",
-        "Penalty area",
+        "fairway", to_say("Fairway"), to_say("fairway"), "Polygon", _AREA + _SEEN, listed=True, drawn_over=20
+    ),
+    Kind(
+        "bunker",
+        to_say("Bunker"),
+        to_say("bunker"),
+        "Polygon",
+        _AREA + _SEEN,
+        listed=True,
+        hazard=True,
+        drawn_over=55,
+    ),
+    Kind("rough", to_say("Rough"), to_say("rough"), "Polygon", _AREA + _SEEN, drawn_over=10),
+    Kind(
+        to_say("penalty_area"),
+        to_say("Penalty area"),
+        to_say("penalty area"),
         "Polygon",
         _AREA
         + (
-            Field("stakes", TEXT, "Stakes", values=("yellow", "red")),
-            Field("water", BOOLEAN, "Water", default=True),
+            Field("stakes", TEXT, to_say("Stakes"), values=(to_say("yellow"), to_say("red"))),
+            Field("water", BOOLEAN, to_say("Water"), default=True),
         )
         + _SEEN,
         listed=True,
         hazard=True,
         drawn_over=30,
     ),
-    Kind("trees", "Trees", "Polygon", _AREA + _SEEN, listed=True, hazard=True, drawn_over=62),
+    Kind(
+        "trees",
+        to_say("Trees"),
+        to_say("trees"),
+        "Polygon",
+        _AREA + _SEEN,
+        listed=True,
+        hazard=True,
+        drawn_over=62,
+    ),
     Kind(
         "tree",
-        "Tree",
+        to_say("Tree"),
+        to_say("tree"),
         "Point",
-        _AREA + (Field("crown_radius_m", REAL, "Crown radius (m)", low=0, high=50),) + _SEEN,
+        _AREA + (Field("crown_radius_m", REAL, to_say("Crown radius (m)"), low=0, high=50),) + _SEEN,
         listed=True,
         drawn_over=80,
     ),
-    Kind("path", "Path", "LineString", (_LABEL,) + _SEEN, listed=True, drawn_over=45),
-    Kind("boundary", "Boundary (out of bounds)", "LineString", (_LABEL,) + _SEEN, drawn_over=65),
+    Kind("path", to_say("Path"), to_say("path"), "LineString", (_LABEL,) + _SEEN, listed=True, drawn_over=45),
+    Kind(
+        "boundary",
+        to_say("Boundary (out of bounds)"),
+        to_say("boundary"),
+        "LineString",
+        (_LABEL,) + _SEEN,
+        drawn_over=65,
+    ),
     Kind(
         "marker",
-        "Distance marker",
+        to_say("Distance marker"),
+        to_say("distance marker"),
         "Point",
         (
             _HOLE,
-            Field("states_yd", REAL, "States (yd)", low=1, high=700),
-            Field("states_m", REAL, "States (m)", low=1, high=700),
-            Field("states_to", TEXT, "States the distance to", values=("front", "middle", "back")),
-            Field("pair", TEXT, "Pair"),
-            Field("approach", BOOLEAN, "Approach is taken from here"),
+            Field("states_yd", REAL, to_say("States (yd)"), low=1, high=700),
+            Field("states_m", REAL, to_say("States (m)"), low=1, high=700),
+            Field(
+                "states_to",
+                TEXT,
+                to_say("States the distance to"),
+                values=(to_say("front"), to_say("middle"), to_say("back")),
+            ),
+            Field("pair", TEXT, to_say("Pair")),
+            Field("approach", BOOLEAN, to_say("Approach is taken from here")),
         )
         + _SEEN,
         drawn_over=85,
     ),
     Kind(
         "target",
-        "Target",
+        to_say("Target"),
+        to_say("target"),
         "Point",
-        _AREA + (Field("approach", BOOLEAN, "Approach is taken from here"),) + _SEEN,
+        _AREA + (Field("approach", BOOLEAN, to_say("Approach is taken from here")),) + _SEEN,
         listed=True,
         drawn_over=88,
     ),
     Kind(
         "image",
-        "Image date",
+        to_say("Image date"),
+        to_say("image date"),
         "Polygon",
         (
-            Field("id", TEXT, "Id", needed=True),
-            Field("source", TEXT, "Source"),
-            Field("taken", DATE, "Taken on"),
-            Field("gsd_m", REAL, "Ground sample distance (m)", low=0),
-            Field("shift_e_m", REAL, "Shift east (m)"),
-            Field("shift_n_m", REAL, "Shift north (m)"),
-            Field("rmse_m", REAL, "Registration error (m)", low=0),
-            Field("credit", TEXT, "Credit"),
-            Field("licence", TEXT, "Licence"),
-            Field("print_allowed", BOOLEAN, "May be printed", default=False),
-            Field("note", TEXT, "Note"),
+            Field("id", TEXT, to_say("Id"), needed=True),
+            Field("source", TEXT, to_say("Source")),
+            Field("taken", DATE, to_say("Taken on")),
+            Field("gsd_m", REAL, to_say("Ground sample distance (m)"), low=0),
+            Field("shift_e_m", REAL, to_say("Shift east (m)")),
+            Field("shift_n_m", REAL, to_say("Shift north (m)")),
+            Field("rmse_m", REAL, to_say("Registration error (m)"), low=0),
+            Field("credit", TEXT, to_say("Credit")),
+            Field("licence", TEXT, to_say("Licence")),
+            Field("print_allowed", BOOLEAN, to_say("May be printed"), default=False),
+            Field("note", TEXT, to_say("Note")),
         ),
         drawn_over=1,
     ),
     Kind(
         "patch",
-        "Patch from another date",
+        to_say("Patch from another date"),
+        to_say("patch from another date"),
         "Polygon",
-        (Field("image", TEXT, "Image", needed=True), Field("note", TEXT, "Note")),
+        (Field("image", TEXT, to_say("Image"), needed=True), Field("note", TEXT, to_say("Note"))),
         drawn_over=2,
     ),
     Kind(
         "window",
-        "Window",
+        to_say("Window"),
+        to_say("window"),
         "Polygon",
         (
-            Field("hole", INTEGER, "Hole", low=1, high=99),
-            Field("shows", TEXT, "Shows", values=("hole", "green")),
-            Field("up_azimuth", REAL, "Azimuth that points up"),
-            Field("scale", REAL, "Scale 1 :"),
-            Field("width_mm", REAL, "Width (mm)"),
-            Field("height_mm", REAL, "Height (mm)"),
-            Field("note", TEXT, "Note"),
+            Field("hole", INTEGER, to_say("Hole"), low=1, high=99),
+            Field("shows", TEXT, to_say("Shows"), values=(to_say("hole"), to_say("green"))),
+            Field("up_azimuth", REAL, to_say("Azimuth that points up")),
+            Field("scale", REAL, to_say("Scale 1 :")),
+            Field("width_mm", REAL, to_say("Width (mm)")),
+            Field("height_mm", REAL, to_say("Height (mm)")),
+            Field("note", TEXT, to_say("Note")),
         ),
         drawn_over=3,
     ),
     Kind(
         "pin",
-        "Pin (hole location)",
+        to_say("Pin (hole location)"),
+        to_say("pin"),
         "Point",
         (
-            Field("event", TEXT, "Event", needed=True),
-            Field("round", INTEGER, "Round", low=1, needed=True),
+            Field("event", TEXT, to_say("Event"), needed=True),
+            Field("round", INTEGER, to_say("Round"), low=1, needed=True),
             _HOLE,
-            Field("on_yd", REAL, "On (yd)"),
-            Field("off_yd", REAL, "Off (yd)"),
-            Field("off_from", TEXT, "Off from", values=("left", "right", "centre")),
-            Field("given", TEXT, "Given by", values=("figures", "point")),
-            Field("note", TEXT, "Note"),
+            Field("on_yd", REAL, to_say("On (yd)")),
+            Field("off_yd", REAL, to_say("Off (yd)")),
+            Field(
+                "off_from",
+                TEXT,
+                to_say("Off from"),
+                values=(to_say("left"), to_say("right"), to_say("centre")),
+            ),
+            Field("given", TEXT, to_say("Given by"), values=(to_say("figures"), to_say("point"))),
+            Field("note", TEXT, to_say("Note")),
         ),
         drawn_over=95,
     ),
@@ -204,87 +263,95 @@ KINDS = (
 TABLES = (
     Kind(
         "course_info",
-        "Course",
+        to_say("Course"),
+        to_say("course"),
         None,
         (
-            Field("schema_version", INTEGER, "Schema version", needed=True),
-            Field("name", TEXT, "Name", needed=True),
-            Field("unit", TEXT, "Unit of printed distances", values=("yd", "m"), default="yd"),
+            Field("schema_version", INTEGER, to_say("Schema version"), needed=True),
+            Field("name", TEXT, to_say("Name"), needed=True),
+            Field("unit", TEXT, to_say("Unit of printed distances"), values=("yd", "m"), default="yd"),
             Field(
                 "tee_reference",
                 TEXT,
-                "Measured from the tee's",
-                values=("front", "centre", "back"),
+                to_say("Measured from the tee's"),
+                values=(to_say("front"), to_say("centre"), to_say("back")),
                 default="front",
             ),
             Field(
                 "marker_point",
                 TEXT,
-                "Distance markers state to",
-                values=("front", "middle", "back"),
+                to_say("Distance markers state to"),
+                values=(to_say("front"), to_say("middle"), to_say("back")),
                 default="middle",
             ),
-            Field("height_m", REAL, "Mean ellipsoidal height (m)", default=0.0),
-            Field("corridor_yd", REAL, "Corridor either side of play (yd)", low=1, default=60.0),
-            Field("uncertain_yd", REAL, "Mark figures less sure than (yd)", low=0, default=1.0),
-            Field("marker_tolerance_yd", REAL, "Markers may be out by (yd)", low=0, default=1.0),
-            Field("fairway_step_yd", REAL, "Fairway widths every (yd)", low=1, default=10.0),
-            Field("layup_yd", TEXT, "Lay-ups to leave (yd, with commas)", default="100,125,150,200"),
+            Field("height_m", REAL, to_say("Mean ellipsoidal height (m)"), default=0.0),
+            Field("corridor_yd", REAL, to_say("Corridor either side of play (yd)"), low=1, default=60.0),
+            Field("uncertain_yd", REAL, to_say("Mark figures less sure than (yd)"), low=0, default=1.0),
+            Field("marker_tolerance_yd", REAL, to_say("Markers may be out by (yd)"), low=0, default=1.0),
+            Field("fairway_step_yd", REAL, to_say("Fairway widths every (yd)"), low=1, default=10.0),
+            Field("layup_yd", TEXT, to_say("Lay-ups to leave (yd, with commas)"), default="100,125,150,200"),
         ),
     ),
     Kind(
         "tee_set",
-        "Tee set",
+        to_say("Tee set"),
+        to_say("tee set"),
         None,
         (
-            Field("name", TEXT, "Name", needed=True),
-            Field("colour", TEXT, "Colour"),
-            Field("sort", INTEGER, "Order"),
-            Field("players", TEXT, "Par lengths for", values=("men", "women")),
+            Field("name", TEXT, to_say("Name"), needed=True),
+            Field("colour", TEXT, to_say("Colour")),
+            Field("sort", INTEGER, to_say("Order")),
+            Field("players", TEXT, to_say("Par lengths for"), values=(to_say("men"), to_say("women"))),
         ),
     ),
     Kind(
         "scorecard",
-        "Scorecard",
+        to_say("Scorecard"),
+        to_say("scorecard"),
         None,
         (
-            Field("hole", INTEGER, "Hole", low=1, high=99, needed=True),
-            Field("tee_set", TEXT, "Tee set", needed=True),
-            Field("yards", REAL, "Yards", low=1, high=1000),
+            Field("hole", INTEGER, to_say("Hole"), low=1, high=99, needed=True),
+            Field("tee_set", TEXT, to_say("Tee set"), needed=True),
+            Field("yards", REAL, to_say("Yards"), low=1, high=1000),
         ),
     ),
-    Kind("event", "Event", None, (Field("name", TEXT, "Name", needed=True),)),
+    Kind(
+        "event", to_say("Event"), to_say("event"), None, (Field("name", TEXT, to_say("Name"), needed=True),)
+    ),
     Kind(
         "event_round",
-        "Round of an event",
+        to_say("Round of an event"),
+        to_say("round of an event"),
         None,
         (
-            Field("event", TEXT, "Event", needed=True),
-            Field("round", INTEGER, "Round", low=1, needed=True),
-            Field("played_on", DATE, "Played on"),
+            Field("event", TEXT, to_say("Event"), needed=True),
+            Field("round", INTEGER, to_say("Round"), low=1, needed=True),
+            Field("played_on", DATE, to_say("Played on")),
         ),
     ),
     Kind(
         "event_length",
-        "Length for a flight",
+        to_say("Length for a flight"),
+        to_say("length for a flight"),
         None,
         (
-            Field("event", TEXT, "Event", needed=True),
-            Field("round", INTEGER, "Round", low=1, needed=True),
-            Field("flight", TEXT, "Flight", needed=True),
-            Field("hole", INTEGER, "Hole", low=1, high=99, needed=True),
-            Field("yards", REAL, "Yards", low=1, high=1000),
+            Field("event", TEXT, to_say("Event"), needed=True),
+            Field("round", INTEGER, to_say("Round"), low=1, needed=True),
+            Field("flight", TEXT, to_say("Flight"), needed=True),
+            Field("hole", INTEGER, to_say("Hole"), low=1, high=99, needed=True),
+            Field("yards", REAL, to_say("Yards"), low=1, high=1000),
         ),
     ),
     Kind(
         "hole_note",
-        "Note on a hole",
+        to_say("Note on a hole"),
+        to_say("note on a hole"),
         None,
         (
-            Field("hole", INTEGER, "Hole", low=1, high=99, needed=True),
-            Field("source", TEXT, "Source"),
-            Field("written", DATE, "Written on"),
-            Field("text", TEXT, "Text"),
+            Field("hole", INTEGER, to_say("Hole"), low=1, high=99, needed=True),
+            Field("source", TEXT, to_say("Source")),
+            Field("written", DATE, to_say("Written on")),
+            Field("text", TEXT, to_say("Text")),
         ),
     ),
 )

@@ -3,10 +3,11 @@
 import re
 
 from .errors import YardwrightError
+from .words import said, say, to_say
 
 _RANGE = re.compile(r"^(\d{1,2})\s*-\s*(\d{1,2})$")
 _DISTANCE = re.compile(r"^\d{1,4}(\.\d{1,3})?$")
-_ADVICE = "Write numbers and ranges with commas between them, such as 1,4,7-9."
+_ADVICE = to_say("Write numbers and ranges with commas between them, such as 1,4,7-9.")
 
 
 def parse_holes(text):
@@ -25,14 +26,16 @@ def parse_holes(text):
         if match:
             first, last = int(match.group(1)), int(match.group(2))
             if first > last:
-                raise YardwrightError(f"The range of holes “{part}” runs backwards.", _ADVICE)
+                raise YardwrightError(
+                    say("The range of holes “{text}” runs backwards.", text=part), said(_ADVICE)
+                )
             numbers.extend(range(first, last + 1))
         elif part.isdigit() and len(part) <= 2:
             numbers.append(int(part))
         else:
-            raise YardwrightError(f"“{part}” is not a hole number.", _ADVICE)
+            raise YardwrightError(say("“{text}” is not a hole number.", text=part), said(_ADVICE))
     if 0 in numbers:
-        raise YardwrightError("There is no hole 0.", _ADVICE)
+        raise YardwrightError(say("There is no hole 0."), said(_ADVICE))
     return tuple(dict.fromkeys(numbers))
 
 
@@ -57,7 +60,8 @@ def parse_distances(text):
     for part in filter(None, (part.strip() for part in re.split(r"[,;]", text or ""))):
         if not _DISTANCE.match(part) or float(part) == 0.0:
             raise YardwrightError(
-                f"“{part}” is not a distance.", "Write numbers with commas between them, such as 100,150,200."
+                say("“{text}” is not a distance.", text=part),
+                say("Write numbers with commas between them, such as 100,150,200."),
             )
         distances.append(float(part))
     return tuple(sorted(set(distances)))

@@ -6,6 +6,7 @@ from types import MappingProxyType
 from typing import NamedTuple
 
 from ..model.kinds import BY_NAME, FEATURE_KINDS
+from ..model.words import said, say, to_say
 
 CLOSED_WITHIN_M = 1.0
 """A line whose ends are no further apart is taken as a closed outline (a walked track never meets itself)."""
@@ -65,15 +66,25 @@ class ImportReport:
 
     def lines(self):
         """The report as lines of text: what came in, what did not and why, remarks."""
-        lines = [f"{BY_NAME[kind].title}: {count} brought in" for kind, count in self.counts.items()]
+        lines = [
+            say("{layer}: {count} brought in", layer=said(BY_NAME[kind].title), count=count)
+            for kind, count in self.counts.items()
+        ]
         if not lines:
-            lines = ["Nothing new was brought in."]
+            lines = [say("Nothing new was brought in.")]
         reasons = {}
         for what, why in self.left_out:
             reasons.setdefault(why, []).append(what)
         for why, things in reasons.items():
-            lines.append(f"Left out ({len(things)}), {why}: {', '.join(things)}")
-        lines.extend(f"Remark: {remark}" for remark in self.remarks)
+            lines.append(
+                say(
+                    "Left out ({count}), {why}: {things}",
+                    count=len(things),
+                    why=why,
+                    things=", ".join(things),
+                )
+            )
+        lines.extend(say("Remark: {remark}", remark=remark) for remark in self.remarks)
         return lines
 
 
@@ -258,9 +269,9 @@ def _inside_crs_area(candidates, crs, report):
     for candidate in candidates:
         geometry = candidate.geometry
         if not has_extent(geometry):
-            report.leave_out(candidate.what, "it has no geometry")
+            report.leave_out(candidate.what, say("it has no geometry"))
         elif np.isnan(coordinates(geometry)).any():
-            report.leave_out(candidate.what, "a coordinate of it is not a number")
+            report.leave_out(candidate.what, say("a coordinate of it is not a number"))
         elif not np.isfinite(coordinates(geometry)).all():
             report.leave_out(candidate.what, _off_the_map(crs))
         else:
@@ -278,7 +289,9 @@ def _inside_crs_area(candidates, crs, report):
 
 
 def _off_the_map(crs):
-    return f"it lies outside the area the course’s coordinate system ({crs.authid()}) is made for"
+    return say(
+        "it lies outside the area the course’s coordinate system ({crs}) is made for", crs=crs.authid()
+    )
 
 
 def _within_bounds(degrees, crs):
@@ -331,7 +344,9 @@ def _sound_pieces(candidates, to_plane, report):
             report.leave_out(candidate.what, why)
         for position, geometry in enumerate(parts, start=1):
             origin = candidate.origin if position == 1 else f"{candidate.origin}#{position}"
-            what = candidate.what if len(parts) == 1 else f"{candidate.what}, part {position}"
+            what = candidate.what
+            if len(parts) > 1:
+                what = say("{thing}, part {number}", thing=what, number=position)
             pieces.append(
                 _Piece(replace(candidate, origin=origin, what=what), geometry, None, candidate.holes)
             )
@@ -361,22 +376,35 @@ def _parts(geometry, flat, wanted, what, report):
             parts.append(single)
     if parts:
         if strange:
-            report.remark(f"{what}: {strange} of its parts are no {_PLAIN[wanted]} and were left out.")
+            text = say(
+                "{thing}: {count} of its parts are no {shape} and were left out.",
+                thing=what,
+                count=strange,
+                shape=said(_PLAIN[wanted]),
+            )
+            report.remark(text)
         return parts, ""
     if unclosed:
-        return [], "its outline is not closed"
+        return [], say("its outline is not closed")
     if strange:
-        return [], f"it is {_called(geometry)}, and its layer holds {_PLAIN[wanted]}s"
-    return [], "its geometry has no extent"
+        return [], say(
+            "it is {shape}, and its layer holds {shapes}",
+            shape=shape_called(geometry, say("a mixture")),
+            shapes=said(_PLAIN_MANY[wanted]),
+        )
+    return [], say("its geometry has no extent")
 
 
-_PLAIN = {"Polygon": "area", "LineString": "line", "Point": "point"}
+ONE_SHAPE = {"Polygon": to_say("an area"), "LineString": to_say("a line"), "Point": to_say("a point")}
+"""What people call a geometry of each type."""
+_PLAIN = {"Polygon": to_say("area"), "LineString": to_say("line"), "Point": to_say("point")}
+_PLAIN_MANY = {"Polygon": to_say("areas"), "LineString": to_say("lines"), "Point": to_say("points")}
 
 
-def _called(geometry):
+def shape_called(geometry, otherwise):
+    """What people call a shapely geometry, in the user's language; ``otherwise`` one of several types."""
     plain = geometry.geom_type.replace("Multi", "").replace("LinearRing", "LineString")
-    name = _PLAIN.get(plain, "a mixture")
-    return f"an {name}" if name == "area" else f"a {name}" if name in _PLAIN.values() else name
+    return said(ONE_SHAPE[plain]) if plain in ONE_SHAPE else otherwise
 
 
 def _singles(geometry):
@@ -405,7 +433,12 @@ def _closed(single, flat, what, report):
     gap = dist(flat.coords[0], flat.coords[-1])
     if gap > CLOSED_WITHIN_M or flat.length < 3 * gap:
         return single
-    report.remark(f"{what}: the ends of its outline were {gap:.2f} m apart and have been joined.")
+    text = say(
+        "{thing}: the ends of its outline were {gap} m apart and have been joined.",
+        thing=what,
+        gap=f"{gap:.2f}",
+    )
+    report.remark(text)
     return Polygon(single.coords)
 
 
@@ -421,8 +454,15 @@ def _mended(polygon, what, report):
         if single.geom_type == "Polygon" and single.area > 0
     ]
     if mended:
-        made = "" if len(mended) == 1 else f" and became {len(mended)} areas"
-        report.remark(f"{what}: its outline crossed itself; it was mended{made}.")
+        if len(mended) == 1:
+            text = say("{thing}: its outline crossed itself; it was mended.", thing=what)
+        else:
+            text = say(
+                "{thing}: its outline crossed itself; it was mended and became {count} areas.",
+                thing=what,
+                count=len(mended),
+            )
+        report.remark(text)
     return mended
 
 
@@ -477,7 +517,7 @@ def _without_doubles(pieces, ground, origins, report):
             for index in close
         )
         if same or (candidate.lasting and mark in origins):
-            report.leave_out(candidate.what, "the course already has it")
+            report.leave_out(candidate.what, say("the course already has it"))
             continue
         if candidate.lasting:
             origins.add(mark)
@@ -506,9 +546,11 @@ def _turn_to_green(pieces, ground, report):
             starts = any(green.distance(line_start(piece.flat)) == 0.0 for green in greens)
             ends = any(green.distance(line_end(piece.flat)) == 0.0 for green in greens)
             if starts and not ends:
-                report.remark(
-                    f"{piece.candidate.what}: it was drawn from green to tee and has been turned round."
+                text = say(
+                    "{thing}: it was drawn from green to tee and has been turned round.",
+                    thing=piece.candidate.what,
                 )
+                report.remark(text)
                 piece = replace(
                     piece,
                     geometry=LineString(list(piece.geometry.coords)[::-1]),
@@ -530,21 +572,22 @@ def _one_line_a_hole(pieces, ground, report):
     for piece in lines:
         number, what = piece.candidate.attributes.get("number"), piece.candidate.what
         if number is None:
-            report.leave_out(what, "no hole number can be read from it")
+            report.leave_out(what, say("no hole number can be read from it"))
         elif number in ground.lines:
-            report.leave_out(what, f"hole {number} already has a line")
+            report.leave_out(what, say("hole {number} already has a line", number=number))
         elif longest[number] is not piece:
-            report.leave_out(
-                what,
-                f"hole {number} stands twice in the source and the longest line was taken; "
+            why = say(
+                "hole {number} stands twice in the source and the longest line was taken; "
                 "limit the import with EXTENT if these are two courses",
+                number=number,
             )
+            report.leave_out(what, why)
         else:
             kept.append(piece)
             if piece.flat.coords[0] == piece.flat.coords[-1]:
-                report.remark(f"{what}: its line ends where it starts.")
+                report.remark(say("{thing}: its line ends where it starts.", thing=what))
             elif not piece.flat.is_simple:
-                report.remark(f"{what}: its line crosses itself.")
+                report.remark(say("{thing}: its line crosses itself.", thing=what))
     kept.sort(key=lambda piece: piece.candidate.attributes["number"])
     ground.lines.update({piece.candidate.attributes["number"]: piece.flat for piece in kept})
     return kept + [piece for piece in pieces if piece.candidate.kind != "hole"]
@@ -579,10 +622,12 @@ def _given_to_holes(pieces, ground, report):
                 alone[kind] += 1
         given.append(piece)
     for kind, count in alone.items():
-        report.remark(
-            f"{BY_NAME[kind].title}: {count} without a hole number, because no hole is near enough "
-            "or more than three are."
+        text = say(
+            "{layer}: {count} without a hole number, because no hole is near enough or more than three are.",
+            layer=said(BY_NAME[kind].title),
+            count=count,
         )
+        report.remark(text)
     return given
 
 
@@ -636,6 +681,11 @@ def _tell_contradictions(piece, row, report):
     for name, value in piece.candidate.attributes.items():
         has = getattr(row, name, None)
         if name not in ("number", "seen_in", "view") and has not in (None, "") and has != value:
-            report.remark(
-                f"{piece.candidate.what}: {name} is {value} there and {has} in the course, which stays."
+            text = say(
+                "{thing}: {field} is {value} there and {own} in the course, which stays.",
+                thing=piece.candidate.what,
+                field=name,
+                value=value,
+                own=has,
             )
+            report.remark(text)

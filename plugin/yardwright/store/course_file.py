@@ -8,9 +8,10 @@ from contextlib import closing, contextmanager, suppress
 
 from ..model.errors import YardwrightError
 from ..model.kinds import BOOLEAN, BY_NAME, DATE, INTEGER, KINDS, REAL, SCHEMA_VERSION, TABLES, TEXT
+from ..model.words import said, say, to_say
 from .files import written_beside
 
-_NOT_OURS = "Choose a course file made with “Start a course”."
+_NOT_OURS = to_say("Choose a course file made with “Start a course”.")
 _HEADER = b"SQLite format 3\x00"
 _APPLICATION_ID = b"GPKG"  # at byte 68 of the file: OGC GeoPackage 1.3 (12-128r17), requirement 2
 
@@ -75,7 +76,7 @@ def create_course(path, name, crs, scorecard=None, take_good_rows=False, unit="y
     path = _new_file(path)
     name = str(name or "").strip()
     if not name:
-        raise YardwrightError("The course has no name.", "Give it a name.")
+        raise YardwrightError(say("The course has no name."), say("Give it a name."))
     reference = _spatial_reference(crs)
     card = read_scorecard(scorecard) if scorecard else Scorecard()
     if not take_good_rows:
@@ -102,11 +103,15 @@ def open_course(place):
     options.loadDefaultStyle = False
     layers = {}
     for kind in KINDS + TABLES:
-        layer = QgsVectorLayer(f"{path}|layername={kind.name}", kind.title, "ogr", options)
+        layer = QgsVectorLayer(f"{path}|layername={kind.name}", said(kind.title), "ogr", options)
         if not layer.isValid():
             raise YardwrightError(
-                f"The layer “{kind.name}” of the course file “{path}” cannot be read.",
-                "Take a copy of the file from a backup, or start a new course and bring the features in.",
+                say(
+                    "The layer “{layer}” of the course file “{path}” cannot be read.",
+                    layer=kind.name,
+                    path=path,
+                ),
+                _take_a_backup(),
             )
         layers[kind.name] = layer
     crs = layers["hole"].crs()
@@ -123,11 +128,11 @@ def course_path(place):
     """
     text = str(place or "").strip()
     if not text:
-        raise YardwrightError("No course was given.", "Choose a course file (.gpkg).")
+        raise YardwrightError(say("No course was given."), say("Choose a course file (.gpkg)."))
     if re.match(r"postgres(ql)?:", text, re.IGNORECASE):
         raise YardwrightError(
-            "Courses in a shared database are not available in this version.",
-            "Choose a course file (.gpkg) instead.",
+            say("Courses in a shared database are not available in this version."),
+            say("Choose a course file (.gpkg) instead."),
         )
     return os.path.abspath(text)
 
@@ -135,16 +140,19 @@ def course_path(place):
 def check_course_file(path):
     """Raise YardwrightError unless ``path`` is a course file of this version. Only reads."""
     if not os.path.isfile(path):
-        raise YardwrightError(f"There is no file “{path}”.", "Check the path, or start a new course.")
+        raise YardwrightError(
+            say("There is no file “{path}”.", path=path), say("Check the path, or start a new course.")
+        )
     try:
         with open(path, "rb") as file:
             head = file.read(100)
     except OSError as error:
         raise YardwrightError(
-            f"The file “{path}” cannot be read ({error.strerror}).", "Check that you may read it."
+            say("The file “{path}” cannot be read ({reason}).", path=path, reason=error.strerror),
+            say("Check that you may read it."),
         ) from error
     if not head.startswith(_HEADER) or head[68:72] != _APPLICATION_ID:
-        raise YardwrightError(f"The file “{path}” is not a GeoPackage.", _NOT_OURS)
+        raise YardwrightError(say("The file “{path}” is not a GeoPackage.", path=path), said(_NOT_OURS))
     try:
         with closing(sqlite3.connect(f"{_file_uri(path)}?mode=ro", uri=True, timeout=5)) as database:
             tables = {row[0] for row in database.execute("SELECT table_name FROM gpkg_contents")}
@@ -152,32 +160,43 @@ def check_course_file(path):
             systems = dict(database.execute("SELECT table_name, srs_id FROM gpkg_geometry_columns"))
     except sqlite3.Error as error:
         raise YardwrightError(
-            f"The file “{path}” is damaged or in use ({error}).",
-            "Close it in other programs and try again; if that does not help, take a backup.",
+            say("The file “{path}” is damaged or in use ({reason}).", path=path, reason=error),
+            say("Close it in other programs and try again; if that does not help, take a backup."),
         ) from error
     if versions is None:
-        raise YardwrightError(f"The GeoPackage “{path}” holds no course.", _NOT_OURS)
+        raise YardwrightError(say("The GeoPackage “{path}” holds no course.", path=path), said(_NOT_OURS))
     _check_version(path, versions)
     missing = [kind.name for kind in KINDS + TABLES if kind.name not in tables]
     if missing:
         raise YardwrightError(
-            f"The course file “{path}” lacks these layers: {', '.join(missing)}.",
-            "Take a copy of the file from a backup, or start a new course and bring the features in.",
+            say(
+                "The course file “{path}” lacks these layers: {layers}.",
+                path=path,
+                layers=", ".join(missing),
+            ),
+            _take_a_backup(),
         )
     used = {systems.get(kind.name) for kind in KINDS}
     if used & {-1, 0, None}:  # OGC GeoPackage 1.3 (12-128r17), requirement 11: undefined ones
         raise _no_crs(path)
     if len(used) > 1:
         raise YardwrightError(
-            f"The layers of the course file “{path}” are in different coordinate reference systems.",
-            "Start a new course and bring the features in.",
+            say(
+                "The layers of the course file “{path}” are in different coordinate reference systems.",
+                path=path,
+            ),
+            say("Start a new course and bring the features in."),
         )
+
+
+def _take_a_backup():
+    return say("Take a copy of the file from a backup, or start a new course and bring the features in.")
 
 
 def _no_crs(path):
     return YardwrightError(
-        f"The course file “{path}” does not say which coordinate reference system it uses.",
-        "Set the system of its layers in QGIS, or start a new course and bring the features in.",
+        say("The course file “{path}” does not say which coordinate reference system it uses.", path=path),
+        say("Set the system of its layers in QGIS, or start a new course and bring the features in."),
     )
 
 
@@ -191,7 +210,12 @@ def default_crs(longitude, latitude):
     """
     if not (math.isfinite(longitude) and math.isfinite(latitude) and abs(latitude) <= 90):
         raise YardwrightError(
-            f"{longitude}, {latitude} is not a longitude and latitude in degrees.", "Give a CRS as EPSG:n."
+            say(
+                "{longitude}, {latitude} is not a longitude and latitude in degrees.",
+                longitude=longitude,
+                latitude=latitude,
+            ),
+            say("Give a CRS as EPSG:n."),
         )
     zone = int((longitude + 180.0) % 360.0 // 6.0) + 1
     return f"EPSG:{(32600 if latitude >= 0 else 32700) + zone}"
@@ -200,20 +224,24 @@ def default_crs(longitude, latitude):
 def _new_file(path):
     path = course_path(path)
     if not path.lower().endswith(".gpkg"):
-        raise YardwrightError(f"“{path}” is no name for a course file.", "Choose a name that ends in .gpkg.")
+        raise YardwrightError(
+            say("“{path}” is no name for a course file.", path=path),
+            say("Choose a name that ends in .gpkg."),
+        )
     if os.path.lexists(path):
         raise _exists(path)
     if not os.path.isdir(os.path.dirname(path)):
         raise YardwrightError(
-            f"There is no folder “{os.path.dirname(path)}”.", "Make it first, or choose another folder."
+            say("There is no folder “{folder}”.", folder=os.path.dirname(path)),
+            say("Make it first, or choose another folder."),
         )
     return path
 
 
 def _exists(path):
     return YardwrightError(
-        f"The file “{path}” already exists and was left as it is.",
-        "Choose another name for the new course, or move the old file away first.",
+        say("The file “{path}” already exists and was left as it is.", path=path),
+        say("Choose another name for the new course, or move the old file away first."),
     )
 
 
@@ -224,7 +252,8 @@ def _spatial_reference(crs):
     match = re.fullmatch(r"\s*EPSG:(\d{1,7})\s*", str(crs or ""), re.IGNORECASE)
     if not match:
         raise YardwrightError(
-            f"“{crs or ''}” is not a coordinate reference system.", "Write it as EPSG:n, such as EPSG:32630."
+            say("“{crs}” is not a coordinate reference system.", crs=crs or ""),
+            say("Write it as EPSG:n, such as EPSG:32630."),
         )
     reference = osr.SpatialReference()
     with _gdal_errors(str(crs)) as failures:
@@ -235,12 +264,13 @@ def _spatial_reference(crs):
             known = False
     if not known:
         raise YardwrightError(
-            f"There is no coordinate reference system {crs.strip()}.",
-            "Check the number, or take the UTM zone of the course.",
+            say("There is no coordinate reference system {crs}.", crs=crs.strip()),
+            say("Check the number, or take the UTM zone of the course."),
         )
     if not (reference.IsProjected() or reference.IsGeographic()):
         raise YardwrightError(
-            f"{crs.strip()} is not a system for places on a map.", "Take the UTM zone of the course."
+            say("{crs} is not a system for places on a map.", crs=crs.strip()),
+            say("Take the UTM zone of the course."),
         )
     reference.SetAxisMappingStrategy(osr.OAMS_TRADITIONAL_GIS_ORDER)
     return reference
@@ -262,7 +292,8 @@ def _gdal_errors(path):
         yield texts
     except RuntimeError as error:
         raise YardwrightError(
-            f"“{path}” cannot be written ({error}).", "Check the folder and the disk."
+            say("“{path}” cannot be written ({reason}).", path=path, reason=error),
+            say("Check the folder and the disk."),
         ) from error
     finally:
         gdal.PopErrorHandler()
@@ -272,7 +303,7 @@ def _first_rows(name, unit, card):
     """``{table: [row as a dict]}`` a new course starts with."""
     info = {field.name: field.default for field in BY_NAME["course_info"].fields}
     if unit not in BY_NAME["course_info"].field("unit").values:
-        raise YardwrightError(f"“{unit}” is not a unit of distances.", "Take yd or m.")
+        raise YardwrightError(say("“{unit}” is not a unit of distances.", unit=unit), say("Take yd or m."))
     info.update(schema_version=SCHEMA_VERSION, name=name, unit=unit)
     holes = [
         {
@@ -305,7 +336,7 @@ def _write_course(draft, reference, crs, first_rows):
     driver = gdal.GetDriverByName("GPKG")
     dataset = driver.Create(draft, 0, 0, 0, gdal.GDT_Unknown, ["VERSION=1.3"])
     if dataset is None:
-        raise RuntimeError(gdal.GetLastErrorMsg() or "GDAL gave no reason")
+        raise RuntimeError(gdal.GetLastErrorMsg() or say("GDAL gave no reason"))
     try:
         dataset.StartTransaction()
         for kind in KINDS + TABLES:
@@ -321,7 +352,7 @@ def _write_course(draft, reference, crs, first_rows):
                 add_row(layer, row)
         save_styles(dataset, crs)
         if dataset.CommitTransaction() != 0:
-            raise RuntimeError(gdal.GetLastErrorMsg() or "the last step failed")
+            raise RuntimeError(gdal.GetLastErrorMsg() or say("the last step failed"))
     finally:
         layer = dataset = None  # closes the file
 
@@ -354,7 +385,7 @@ def add_row(layer, row):
         else:
             feature.SetField(name, int(value) if isinstance(value, bool) else value)
     if layer.CreateFeature(feature) != 0:
-        raise RuntimeError(gdal.GetLastErrorMsg() or "a row was refused")
+        raise RuntimeError(gdal.GetLastErrorMsg() or say("a row was refused"))
 
 
 def _file_uri(path):
@@ -377,14 +408,25 @@ def _check_version(path, versions):
         return
     if not isinstance(version, int):
         raise YardwrightError(
-            f"The file “{path}” does not say which version of course file it is.", _NOT_OURS
+            say("The file “{path}” does not say which version of course file it is.", path=path),
+            said(_NOT_OURS),
         )
     if version > SCHEMA_VERSION:
         raise YardwrightError(
-            f"The course file “{path}” has version {version}; this program knows version {SCHEMA_VERSION}.",
-            "It was made with a newer Yardwright: update the plugin.",
+            say(
+                "The course file “{path}” has version {version}; this program knows version {known}.",
+                path=path,
+                version=version,
+                known=SCHEMA_VERSION,
+            ),
+            say("It was made with a newer Yardwright: update the plugin."),
         )
     raise YardwrightError(
-        f"The course file “{path}” has version {version}, older than the version {SCHEMA_VERSION} used now.",
-        "Start a new course and bring the features of the old one in.",
+        say(
+            "The course file “{path}” has version {version}, older than the version {known} used now.",
+            path=path,
+            version=version,
+            known=SCHEMA_VERSION,
+        ),
+        say("Start a new course and bring the features of the old one in."),
     )

@@ -6,6 +6,7 @@ import tempfile
 from contextlib import contextmanager
 
 from ..model.errors import YardwrightError
+from ..model.words import say
 
 
 @contextmanager
@@ -35,6 +36,6 @@ def written_beside(path):
 
 def _refused(path, error):
     return YardwrightError(
-        f"“{path}” cannot be written ({error.strerror}).",
-        "Choose a folder that exists and that you may write to, and close the file in other programs.",
+        say("“{path}” cannot be written ({reason}).", path=path, reason=error.strerror),
+        say("Choose a folder that exists and that you may write to, and close the file in other programs."),
     )

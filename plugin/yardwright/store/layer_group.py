@@ -6,7 +6,9 @@ from qgis.core import QgsLayerTreeGroup, QgsProviderRegistry
 
 from ..model.errors import YardwrightError
 from ..model.kinds import KINDS, TABLES
+from ..model.words import said, say
 from .course_file import CourseLayers
+from .styling import say_style
 
 COURSE_MARK = "yardwright/course"
 """Custom property of a group: the place of its course when it was opened; see ``place_of_group``."""
@@ -33,7 +35,7 @@ def add_course_group(project, course_layers):
             _add(project, group, row, course_layers, kind)
     tables = next((child for child in group.children() if isinstance(child, QgsLayerTreeGroup)), None)
     if tables is None:
-        tables = group.addGroup("Tables")
+        tables = group.addGroup(say("Tables"))
     for row, kind in enumerate(TABLES):
         if kind.name not in present:
             _add(project, tables, row, course_layers, kind)
@@ -75,8 +77,12 @@ def course_layers_of(group):
     ]
     if missing:
         raise YardwrightError(
-            f"The course “{group.name()}” lacks these layers: {', '.join(missing) or 'all'}.",
-            "Open the course again, or check that its file is still where it was.",
+            say(
+                "The course “{name}” lacks these layers: {layers}.",
+                name=group.name(),
+                layers=", ".join(missing),
+            ),
+            say("Open the course again, or check that its file is still where it was."),
         )
     return CourseLayers(place_of_group(group), present["hole"].crs(), present)
 
@@ -94,7 +100,7 @@ def _same(place):
 def _title(course_layers):
     row = next(course_layers.layers["course_info"].getFeatures(), None)
     name = row["name"] if row is not None else None
-    return str(name) if name else "Course"
+    return str(name) if name else say("Course")
 
 
 def _layers_by_kind(group):
@@ -109,7 +115,8 @@ def _layers_by_kind(group):
 def _add(project, group, row, course_layers, kind):
     layer = course_layers.layers[kind.name]
     layer.loadDefaultStyle()
-    layer.setName(kind.title)
+    say_style(layer, kind)
+    layer.setName(said(kind.title))
     layer.setCustomProperty(KIND_MARK, kind.name)
     project.addMapLayer(layer, False)
     node = group.insertLayer(row, layer)

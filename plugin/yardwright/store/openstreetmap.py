@@ -12,6 +12,7 @@ from typing import NamedTuple
 from ..model.errors import YardwrightError
 from ..model.kinds import BY_NAME, FEATURE_KINDS
 from ..model.numbers import hole_number_in
+from ..model.words import said, say, to_say
 from .bring_in import Candidate, Found, LeftOut, close_to_area, has_extent, plane_around, to_course_crs
 
 FILE_ENDINGS = (".osm", ".pbf")
@@ -37,13 +38,13 @@ STAKES = {"water_hazard": "yellow", "lateral_water_hazard": "red"}
 """The colours the Rules of Golf give the two kinds of penalty area (definition of penalty area)."""
 
 NOT_TAKEN = {
-    "pin": "the hole location is cut anew every day, so it is not kept with the course",
-    "clubhouse": "a yardage guide measures no buildings",
-    "driving_range": "the range is not part of a hole",
-    "practice": "practice ground is not part of a hole",
+    "pin": to_say("the hole location is cut anew every day, so it is not kept with the course"),
+    "clubhouse": to_say("a yardage guide measures no buildings"),
+    "driving_range": to_say("the range is not part of a hole"),
+    "practice": to_say("practice ground is not part of a hole"),
 }
 
-_OUTLINE = (
+_OUTLINE = to_say(
     "the outline of the property is not out of bounds everywhere; it only showed which water and trees "
     "lie on the course"
 )
@@ -92,7 +93,8 @@ def read_openstreetmap(path, to_crs, kind=None, extent=None, transform_context=N
     """
     if not os.path.isfile(path):
         raise YardwrightError(
-            f"The file “{path}” is not there.", "Choose an OpenStreetMap file (.osm, .osm.pbf or GeoJSON)."
+            say("The file “{path}” is not there.", path=path),
+            say("Choose an OpenStreetMap file (.osm, .osm.pbf or GeoJSON)."),
         )
     mover = to_course_crs("EPSG:4326", to_crs, transform_context)
     if os.path.splitext(path)[1].lower() in GEOJSON_ENDINGS:
@@ -148,9 +150,9 @@ def candidates_of(things, to_crs, kind=None, extent=None):
         elif not is_golf:
             ground.append((verdict, thing))
         else:
-            made, said = _candidate(verdict, thing, what)
+            made, told = _candidate(verdict, thing, what)
             candidates.append(made)
-            remarks.extend(said)
+            remarks.extend(told)
     lines = [
         thing.geometry
         for thing in things
@@ -159,20 +161,22 @@ def candidates_of(things, to_crs, kind=None, extent=None):
         and thing.geometry.geom_type == "LineString"
         and (reach is None or reach.intersects(thing.geometry))
     ]
-    taken, said = _on_the_course(ground, lines, outlines, to_crs)
+    taken, told = _on_the_course(ground, lines, outlines, to_crs)
     for verdict, thing in taken:
         if verdict == "waterway":
-            why = "water drawn as a line has no width: draw its banks as a penalty area"
+            why = say("water drawn as a line has no width: draw its banks as a penalty area")
             left_out.append(LeftOut(_what(thing), why))
         else:
             made, more = _candidate(verdict, thing, _what(thing))
             candidates.append(made)
             remarks.extend(more)
     if kind is None:
-        left_out.extend(LeftOut(_what(thing), _OUTLINE) for thing in outlines)
-    remarks.extend(said)
+        left_out.extend(LeftOut(_what(thing), said(_OUTLINE)) for thing in outlines)
+    remarks.extend(told)
     if outside:
-        remarks.append(f"{outside} golf features lie outside the extent and were passed over.")
+        remarks.append(
+            say("{count} golf features lie outside the extent and were passed over.", count=outside)
+        )
     rank = {name: index for index, name in enumerate(FEATURE_KINDS)}
     candidates.sort(key=lambda item: rank[item.kind])
     return Found(tuple(candidates), tuple(left_out), tuple(remarks))
@@ -205,8 +209,10 @@ def _what(thing):
     kind = tags.get("golf") or tags.get("natural") or tags.get("landuse") or tags.get("waterway")
     kind = kind or tags.get("leisure") or tags.get("boundary") or "thing"
     name = tags.get("ref") or tags.get("name")
-    called = f" “{name}”" if name else ""
-    return f"{kind.replace('_', ' ')}{called} ({thing.origin})"
+    kind = kind.replace("_", " ")
+    if not name:
+        return f"{kind} ({thing.origin})"
+    return say("{kind} “{name}” ({origin})", kind=kind, name=name, origin=thing.origin)
 
 
 def _classify(thing):
@@ -220,9 +226,9 @@ def _classify(thing):
     kind = geometry.geom_type if geometry is not None else ""
     if golf:
         if golf in NOT_TAKEN:
-            return NOT_TAKEN[golf], True
+            return said(NOT_TAKEN[golf]), True
         if golf not in KIND_OF_GOLF:
-            return f"there is no layer for golf={golf}", True
+            return say("there is no layer for golf={tag}", tag=golf), True
         verdict = KIND_OF_GOLF[golf]
         if verdict == "tee" and kind in ("Point", "MultiPoint"):
             verdict = "plate"
@@ -295,18 +301,24 @@ def _hole_attributes(tags, what):
         if value is not None and value == int(value) and limits.low <= value <= limits.high:
             attributes[field] = int(value)
         elif text:
-            remarks.append(
-                f"{what}: {tag} “{text}” is not from {limits.low} to {limits.high} and was not taken."
+            remark = say(
+                "{thing}: {tag} “{value}” is not from {low} to {high} and was not taken.",
+                thing=what,
+                tag=tag,
+                value=text,
+                low=limits.low,
+                high=limits.high,
             )
+            remarks.append(remark)
         else:
-            remarks.append(f"{what}: the map gives no {tag}.")
+            remarks.append(say("{thing}: the map gives no {tag}.", thing=what, tag=tag))
     if _text(tags.get("description")):
         attributes["description"] = _text(tags["description"])
     length = _text(tags.get("dist"))
     if length:
         # Metres unless it says yards: OpenStreetMap wiki, page Tag:golf=hole.
         unit = "" if re.search(r"[a-z]", length, re.IGNORECASE) else " m"
-        notes.append(f"OpenStreetMap gives its length as {length}{unit}")
+        notes.append(say("OpenStreetMap gives its length as {length}", length=f"{length}{unit}"))
     return attributes, remarks, notes
 
 
@@ -326,10 +338,12 @@ def _on_the_course(ground, lines, outlines, to_crs):
     areas = [close_to_area(thing.geometry) for thing in outlines]
     areas = [area.buffer(0) for area in areas if area is not None and "Polygon" in area.geom_type]
     if not lines and not areas:
-        return [], [
-            f"{len(ground)} areas of water or trees were passed over: without a hole or the outline of the "
-            "course in the same file nothing tells which of them lie on the course."
-        ]
+        text = say(
+            "{count} areas of water or trees were passed over: without a hole or the outline of the course "
+            "in the same file nothing tells which of them lie on the course.",
+            count=len(ground),
+        )
+        return [], [text]
     to_plane = plane_around(lines + areas, to_crs)
     near = [line.buffer(_CLOSE_TO_PLAY_YD * YARD) for line in map_points(lines, to_plane)]
     zone = prep(unary_union(near + [area.buffer(0) for area in map_points(areas, to_plane)]))
@@ -371,8 +385,8 @@ def _things_of_file(path, mover, progress):
 
     if gdal.GetDriverByName("OSM") is None:
         raise YardwrightError(
-            "This QGIS was built without GDAL's OpenStreetMap driver.",
-            "Export the features as GeoJSON (overpass-turbo or QGIS elsewhere) and bring that in.",
+            say("This QGIS was built without GDAL's OpenStreetMap driver."),
+            say("Export the features as GeoJSON (overpass-turbo or QGIS elsewhere) and bring that in."),
         )
     settings = os.path.join(os.path.dirname(os.path.dirname(__file__)), "resources", "osmconf.ini")
     # An open option, not a configuration option: nothing of GDAL's state outlives this call.
@@ -424,10 +438,12 @@ def _may_lie_on_a_course(tags):
 
 
 def _unreadable(path, detail):
-    detail = f" ({detail.strip().rstrip('.')})" if detail else ""
+    file, reason = os.path.basename(path), detail.strip().rstrip(".")
     return YardwrightError(
-        f"“{os.path.basename(path)}” cannot be read as an OpenStreetMap file{detail}.",
-        "Download it again, or choose another file (.osm, .osm.pbf or GeoJSON).",
+        say("“{file}” cannot be read as an OpenStreetMap file ({reason}).", file=file, reason=reason)
+        if detail
+        else say("“{file}” cannot be read as an OpenStreetMap file.", file=file),
+        say("Download it again, or choose another file (.osm, .osm.pbf or GeoJSON)."),
     )
 
 
@@ -447,8 +463,8 @@ def _read_json(path):
             return json.load(file)
     except (OSError, ValueError) as error:
         raise YardwrightError(
-            f"“{os.path.basename(path)}” cannot be read as GeoJSON ({error}).",
-            "Export it again, or choose another file.",
+            say("“{file}” cannot be read as GeoJSON ({reason}).", file=os.path.basename(path), reason=error),
+            say("Export it again, or choose another file."),
         ) from error
 
 
@@ -488,14 +504,17 @@ def _things_of_geojson(path, mover):
     document = _read_json(path)
     if isinstance(document, dict) and not _is_wgs84(document.get("crs")):
         raise YardwrightError(
-            f"“{os.path.basename(path)}” is not in longitude and latitude, as OpenStreetMap always is.",
-            "Give the KIND of its features to bring it in as a plain vector file.",
+            say(
+                "“{file}” is not in longitude and latitude, as OpenStreetMap always is.",
+                file=os.path.basename(path),
+            ),
+            say("Give the KIND of its features to bring it in as a plain vector file."),
         )
     features = _features_of(document)
     if not features:
         raise YardwrightError(
-            f"“{os.path.basename(path)}” holds no GeoJSON features.",
-            "Export it again, or choose another file.",
+            say("“{file}” holds no GeoJSON features.", file=os.path.basename(path)),
+            say("Export it again, or choose another file."),
         )
     things = []
     for position, feature in enumerate(features, start=1):

@@ -20,6 +20,8 @@ from ..model.errors import YardwrightError
 from ..model.geometry import coordinates
 from ..model.kinds import BOOLEAN, BY_NAME, DATE, FEATURE_KINDS, INTEGER, REAL
 from ..model.numbers import parse_distances, parse_holes
+from ..model.remarks import Problem, Remark
+from ..model.words import said, say
 
 _OWN_PLACE = ("holes", "label", "seen_in", "view")  # Feature has attributes of its own for these
 _SHAPELY_2 = hasattr(shapely, "from_wkb")
@@ -118,7 +120,31 @@ class _Rows:
     def missing_fields(self):
         if not self.missing:
             return []
-        return [f"Layer {self.kind.name} lacks the fields {', '.join(self.missing)}; they count as empty."]
+        return [
+            say(
+                "Layer {layer} lacks the fields {fields}; they count as empty.",
+                layer=self.kind.name,
+                fields=", ".join(self.missing),
+            )
+        ]
+
+
+def _problem(kind, fid, reason, code="", other=None):
+    """The Problem of a row of a layer or table. reason: without a full stop."""
+    if kind.geometry is None:
+        text = say("Table {table}, row {row}: {reason}.", table=kind.name, row=fid, reason=reason)
+    else:
+        text = say("Layer {layer}, feature {number}: {reason}.", layer=kind.name, number=fid, reason=reason)
+    return Problem(text, code, kind.name, fid, reason, other)
+
+
+def _left_out(kind, fid, reason, code="left_out"):
+    return _problem(kind, fid, say("{reason}; it was left out", reason=reason), code)
+
+
+def _doubted(kind, fid, remarks):
+    """The Problems of what was remarked on a row's values."""
+    return [_problem(kind, fid, remark, remark.code) for remark in remarks]
 
 
 def _order_of_making(feature):
@@ -146,16 +172,36 @@ def _clean(field, value, remarks):
             if field.type == DATE:
                 return value or None
     except (TypeError, ValueError, OverflowError):
-        remarks.append(f"{field.name} “{value}” is not a number of its kind and was left out")
+        text = say(
+            "{field} “{value}” is not a number of its kind and was left out", field=field.name, value=value
+        )
+        remarks.append(Remark(text, "left_out"))
         return None
     if field.values is not None and value not in field.values:
         if value:
-            remarks.append(f"{field.name} “{value}” is none of {', '.join(field.values)} and was left out")
+            text = say(
+                "{field} “{value}” is none of {values} and was left out",
+                field=field.name,
+                value=value,
+                values=", ".join(map(said, field.values)),
+            )
+            remarks.append(Remark(text, "left_out"))
         return None
     if field.low is not None and value < field.low or field.high is not None and value > field.high:
-        limits = f"at least {field.low}" if field.high is None else f"between {field.low} and {field.high}"
-        remarks.append(f"{field.name} {value} is not {limits}")
+        remarks.append(Remark(_out_of_limits(field, value)))
     return value
+
+
+def _out_of_limits(field, value):
+    if field.high is None:
+        return say("{field} {value} is not at least {low}", field=field.name, value=value, low=field.low)
+    return say(
+        "{field} {value} is not between {low} and {high}",
+        field=field.name,
+        value=value,
+        low=field.low,
+        high=field.high,
+    )
 
 
 def _features(course_layers, kind, problems):
@@ -167,7 +213,7 @@ def _features(course_layers, kind, problems):
         if not geometries:
             continue
         holes = _holes_given(kind, values, remarks)
-        remark = "; ".join(([mended] if mended else []) + remarks)
+        remark = "; ".join(remarks)
         own = MappingProxyType({name: value for name, value in values.items() if name not in _OWN_PLACE})
         for geometry in geometries:
             features.append(
@@ -181,6 +227,7 @@ def _features(course_layers, kind, problems):
                     view=values.get("view", "clear"),
                     attributes=own,
                     remark=remark,
+                    mended=mended,
                 )
             )
     return features
@@ -192,7 +239,7 @@ def _holes_given(kind, values, remarks):
     try:
         return parse_holes(values.get("holes", ""))
     except YardwrightError as error:
-        remarks.append(f"the text in holes was not understood: {error.what}")
+        remarks.append(say("the text in holes was not understood: {reason}", reason=error.what))
         return ()
 
 
@@ -207,12 +254,13 @@ def _holes(course_layers, problems):
     for fid, (values, remarks), (geometries, mended) in zip(rows.ids, rows.values(), shapes):
         number = values.get("number")
         if number is None or not 1 <= number <= 99:
-            problems.append(f"Layer hole, feature {fid}: it has no hole number and was left out.")
+            reason = say("it has no hole number and was left out")
+            problems.append(_problem(kind, fid, reason, "left_out"))
             continue
         line = geometries[0] if geometries else None
         if line is not None and line.geom_type != "LineString":
             line = max(line.geoms, key=lambda part: part.length)
-            mended = "the line of play is in several parts; the longest was taken"
+            mended = say("the line of play is in several parts; the longest was taken")
         hole = Hole(
             number=number,
             line=line,
@@ -224,43 +272,48 @@ def _holes(course_layers, problems):
             seen_in=values.get("seen_in", ""),
             view=values.get("view", "clear"),
             description=values.get("description", ""),
-            remark="; ".join(([mended] if mended else []) + remarks),
+            remark="; ".join(remarks),
+            mended=mended,
         )
         other = holes.get(number)
         if other is not None:
             keep, drop = (other, hole) if other.line is not None or line is None else (hole, other)
-            problems.append(
-                f"Layer hole, feature {drop.fid}: there is another hole {number} (feature {keep.fid}); "
-                "this one was left out."
+            reason = say(
+                "there is another hole {number} (feature {kept}); this one was left out",
+                number=number,
+                kept=keep.fid,
             )
+            problems.append(_problem(kind, drop.fid, reason, "second", (number, keep.fid)))
             hole = keep
         holes[number] = hole
     return tuple(holes[number] for number in sorted(holes))
 
 
 def _tee_sets(course_layers, problems):
-    rows = _Rows(course_layers, BY_NAME["tee_set"])
+    kind = BY_NAME["tee_set"]
+    rows = _Rows(course_layers, kind)
     tee_sets = {}
     for fid, (values, remarks) in zip(rows.ids, rows.values()):
-        problems.extend(f"Table tee_set, row {fid}: {remark}." for remark in remarks)
+        problems.extend(_doubted(kind, fid, remarks))
         name = values.get("name")
         if not name or name in tee_sets:
-            reason = f"there is another tee set “{name}”" if name else "it has no name"
-            problems.append(f"Table tee_set, row {fid}: {reason}; it was left out.")
+            reason = say("there is another tee set “{name}”", name=name) if name else say("it has no name")
+            problems.append(_left_out(kind, fid, reason))
             continue
         tee_sets[name] = TeeSet(name, values.get("colour", ""), values.get("sort", 0), values.get("players"))
     return tuple(sorted(tee_sets.values(), key=lambda tee_set: tee_set.sort))
 
 
 def _images(course_layers, problems):
-    rows = _Rows(course_layers, BY_NAME["image"])
+    kind = BY_NAME["image"]
+    rows = _Rows(course_layers, kind)
     images = {}
     for fid, (values, remarks) in zip(rows.ids, rows.values()):
-        problems.extend(f"Layer image, feature {fid}: {remark}." for remark in remarks)
+        problems.extend(_doubted(kind, fid, remarks))
         name = values.get("id")
         if not name or name in images:
-            reason = f"there is another image “{name}”" if name else "it has no id"
-            problems.append(f"Layer image, feature {fid}: {reason}; it was left out.")
+            reason = say("there is another image “{name}”", name=name) if name else say("it has no id")
+            problems.append(_left_out(kind, fid, reason))
             continue
         images[name] = ImageDate(
             id=name,
@@ -275,17 +328,22 @@ def _images(course_layers, problems):
 
 
 def _scorecard(course_layers, problems):
-    rows = _Rows(course_layers, BY_NAME["scorecard"])
+    kind = BY_NAME["scorecard"]
+    rows = _Rows(course_layers, kind)
     yards = {}
     for fid, (values, remarks) in zip(rows.ids, rows.values()):
-        problems.extend(f"Table scorecard, row {fid}: {remark}." for remark in remarks)
+        problems.extend(_doubted(kind, fid, remarks))
         key = (values.get("hole"), values.get("tee_set"))
         if None in key:
-            problems.append(f"Table scorecard, row {fid}: it lacks hole or tee set and was left out.")
+            reason = say("it lacks hole or tee set and was left out")
+            problems.append(_problem(kind, fid, reason, "left_out"))
         elif key in yards:
-            problems.append(
-                f"Table scorecard, row {fid}: hole {key[0]} from {key[1]} is there twice; the first counts."
+            reason = say(
+                "hole {number} from {tee_set} is there twice; the first counts",
+                number=key[0],
+                tee_set=key[1],
             )
+            problems.append(_problem(kind, fid, reason))
         elif values.get("yards") is not None:
             yards[key] = values["yards"]
     return yards
@@ -296,11 +354,13 @@ def _course_info(course_layers, problems):
     problems.extend(rows.missing_fields())
     every = list(rows.values())
     if len(every) != 1:
-        problems.append(f"Table course_info has {len(every)} rows instead of one; the first counts.")
+        problems.append(
+            say("Table course_info has {count} rows instead of one; the first counts.", count=len(every))
+        )
     if not every:
         return {}
     values, remarks = every[0]
-    problems.extend(f"Table course_info: {remark}." for remark in remarks)
+    problems.extend(say("Table course_info: {remark}.", remark=remark) for remark in remarks)
     return values
 
 
@@ -312,13 +372,26 @@ def _settings(info, problems):
         if value is None or not hasattr(Settings, field.name):
             continue
         if field.low is not None and value < field.low:
-            problems.append(f"Table course_info: {field.name} {value} was not used; {field.default} counts.")
+            problems.append(
+                say(
+                    "Table course_info: {field} {value} was not used; {default} counts.",
+                    field=field.name,
+                    value=value,
+                    default=field.default,
+                )
+            )
             continue
         if field.name == "layup_yd":
             try:
                 value = parse_distances(value)
             except YardwrightError as error:
-                problems.append(f"Table course_info, layup_yd: {error.what} {field.default} counts.")
+                problems.append(
+                    say(
+                        "Table course_info, layup_yd: {reason} {default} counts.",
+                        reason=error.what,
+                        default=field.default,
+                    )
+                )
                 continue
         given[field.name] = value
     return Settings(**given)
@@ -328,8 +401,8 @@ def _settings(info, problems):
 
 
 def _geometries(kind, features, ids, problems, may_lack_geometry=False):
-    def leave_out(fid, reason):
-        problems.append(f"Layer {kind.name}, feature {fid}: {reason}; it was left out.")
+    def leave_out(fid, reason, code="left_out"):
+        problems.append(_left_out(kind, fid, reason, code))
         return [], ""
 
     raw = [feature.geometry() for feature in features]
@@ -342,7 +415,9 @@ def _geometries(kind, features, ids, problems, may_lack_geometry=False):
             results.append(([shape], ""))
             continue
         if geometry.isNull() or geometry.isEmpty():
-            results.append(([], "") if may_lack_geometry else leave_out(fid, "it has no geometry"))
+            results.append(
+                ([], "") if may_lack_geometry else leave_out(fid, say("it has no geometry"), "empty")
+            )
             continue
         try:
             results.append(_mended(kind, geometry, shape))
@@ -412,7 +487,7 @@ def _mended(kind, geometry, shape):
     if shape is None:
         shape = _rebuilt(geometry)
     if not np.isfinite(coordinates(shape)).all():
-        raise _Unusable("it has a coordinate that is not a number")
+        raise _Unusable(say("it has a coordinate that is not a number"))
     mend = {"Point": _points, "LineString": _line, "Polygon": _areas}[kind.geometry]
     return mend(list(_simple_parts(shape)))
 
@@ -431,14 +506,14 @@ def _rebuilt(geometry):
             if len(set(vertices)) >= 2:
                 lines.append(LineString(vertices))
     if not polygons and not lines:
-        raise _Unusable("it has too few points")
+        raise _Unusable(say("it has too few points"))
     return MultiPolygon(polygons) if polygons else MultiLineString(lines)
 
 
 def _vertices(part):
     vertices = [(vertex.x(), vertex.y()) for vertex in part.vertices()]
     if not np.isfinite(vertices).all():
-        raise _Unusable("it has a coordinate that is not a number")
+        raise _Unusable(say("it has a coordinate that is not a number"))
     return vertices
 
 
@@ -455,14 +530,14 @@ def _simple_parts(shape):
 def _points(parts):
     points = [part for part in parts if part.geom_type == "Point"]
     if not points:
-        raise _Unusable("it is not a point")
+        raise _Unusable(say("it is not a point"))
     return [Point(point.x, point.y) for point in points], ""
 
 
 def _line(parts):
     lines = [part for part in parts if part.geom_type in ("LineString", "LinearRing") and part.length > 0]
     if not lines:
-        raise _Unusable("it is not a line of two points or more")
+        raise _Unusable(say("it is not a line of two points or more"))
     line = lines[0] if len(lines) == 1 else linemerge(lines)
     return [line], ""
 
@@ -471,14 +546,14 @@ def _areas(parts):
     """One polygon, or a multi-polygon where the parts lie apart."""
     polygons = [part for part in parts if part.geom_type == "Polygon"]
     if not polygons:
-        raise _Unusable("it is not an area")
+        raise _Unusable(say("it is not an area"))
     shape = polygons[0] if len(polygons) == 1 else MultiPolygon(polygons)
     remark = ""
     if not shape.is_valid:
         made = make_valid(shape)
         polygons = [part for part in _simple_parts(made) if part.geom_type == "Polygon" and part.area > 0]
         if not polygons:
-            raise _Unusable("its outline encloses nothing")
+            raise _Unusable(say("its outline encloses nothing"))
         shape = polygons[0] if len(polygons) == 1 else MultiPolygon(polygons)
-        remark = "the outline crosses or touches itself and was mended"
+        remark = say("the outline crosses or touches itself and was mended")
     return [shape], remark

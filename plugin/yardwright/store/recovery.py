@@ -22,6 +22,7 @@ from qgis.PyQt.QtCore import QByteArray, QDate, QDateTime, QLockFile, QSysInfo, 
 
 from ..model.errors import YardwrightError
 from ..model.kinds import BY_NAME
+from ..model.words import said, say
 
 VERSION = 1
 _MARK = "Yardwright: edits not saved"
@@ -292,20 +293,21 @@ def read_copy(path):
             raise ValueError("no version")
         if whole["version"] > VERSION:
             raise YardwrightError(
-                f"The recovery copy “{path}” was written by a newer Yardwright.",
-                "Update the plugin, then open the course again.",
+                say("The recovery copy “{path}” was written by a newer Yardwright.", path=path),
+                say("Update the plugin, then open the course again."),
             )
         parts = {str(kind): _checked(part) for kind, part in whole["layers"].items()}
         written = datetime.fromisoformat(whole["written"])
         return Copy(path, str(whole["course"]), written.astimezone(timezone.utc), parts)
     except OSError as error:
         raise YardwrightError(
-            f"The recovery copy “{path}” cannot be read ({error.strerror}).", "Check that you may read it."
+            say("The recovery copy “{path}” cannot be read ({reason}).", path=path, reason=error.strerror),
+            say("Check that you may read it."),
         ) from error
     except (ValueError, KeyError, TypeError, AttributeError, RecursionError) as error:
         raise YardwrightError(
-            f"The recovery copy “{path}” is damaged or is none, and cannot be put back.",
-            f"It is kept as “{set_aside(path)}”.",
+            say("The recovery copy “{path}” is damaged or is none, and cannot be put back.", path=path),
+            say("It is kept as “{path}”.", path=set_aside(path)),
         ) from error
 
 
@@ -346,10 +348,15 @@ def set_aside(path):
                 os.rename(path, kept)
             except OSError as error:
                 raise YardwrightError(
-                    f"“{path}” cannot be given another name ({error.strerror}).", "Move it away yourself."
+                    say(
+                        "“{path}” cannot be given another name ({reason}).", path=path, reason=error.strerror
+                    ),
+                    say("Move it away yourself."),
                 ) from error
             return kept
-    raise YardwrightError(f"Too many copies lie beside “{path}”.", "Move some of them away.")
+    raise YardwrightError(
+        say("Too many copies lie beside “{path}”.", path=path), say("Move some of them away.")
+    )
 
 
 # Where copies lie
@@ -426,8 +433,8 @@ def hold_new(stems):
                 if held is not None:
                     held.release()
     raise YardwrightError(
-        f"No recovery copy can be written, neither beside the course nor at “{stems[-1]}”.",
-        "Save often, and check that these folders may be written to.",
+        say("No recovery copy can be written, neither beside the course nor at “{path}”.", path=stems[-1]),
+        say("Save often, and check that these folders may be written to."),
     )
 
 
@@ -437,7 +444,7 @@ def _lock(path):
     if lock.tryLock(0):
         return Held(path, lock)
     if lock.error() != QLockFile.LockError.LockFailedError:
-        raise PermissionError(f"{path} cannot be locked")
+        raise PermissionError(path)
     return None
 
 
@@ -490,9 +497,9 @@ def plan_for(layer, kind, part):
 
 def _why_not_at_all(layer, part):
     if layer is None:
-        return "its layer is not in the project"
+        return say("its layer is not in the project")
     if _crs_of(layer) != part["crs"]:
-        return "its layer is in another coordinate reference system now"
+        return say("its layer is in another coordinate reference system now")
     return ""
 
 
@@ -500,9 +507,9 @@ def _why_not(layer, row):
     names = set(layer.fields().names())
     for name, value in row["values"].items():
         if name not in names:
-            return f"its layer has no field “{name}”"
+            return say("its layer has no field “{name}”", name=name)
         if isinstance(value, dict) and value.get("is") == "other":
-            return f"its field “{name}” holds what a copy cannot keep"
+            return say("its field “{name}” holds what a copy cannot keep", name=name)
     return ""
 
 
@@ -516,7 +523,7 @@ def _plan_change(plan, layer, kind, change, now, why):
     before, after = change["before"], change["after"]
     why = why or _why_not(layer, after)
     if not why and (now is None or before is None):
-        why = "it is no longer in the course"
+        why = say("it is no longer in the course")
     if not why:
         pieces = [
             (now["values"].get(name), before["values"].get(name), value)
@@ -528,7 +535,7 @@ def _plan_change(plan, layer, kind, change, now, why):
             plan.there += 1
             return
         if any(current not in (saved, wanted) for current, saved, wanted in pieces):
-            why = "it was changed in the course meanwhile"
+            why = say("it was changed in the course meanwhile")
     if not _refused(plan, kind, before or change["after"], why):
         plan.change.append((change["fid"], after))
 
@@ -538,7 +545,7 @@ def _plan_deletion(plan, kind, change, now, why):
         plan.there += 1
         return
     if not why and (change["before"] is None or _alike(now) != _alike(change["before"])):
-        why = "it was to be deleted, but was changed in the course meanwhile"
+        why = say("it was to be deleted, but was changed in the course meanwhile")
     if not _refused(plan, kind, change["before"] or {"values": {}}, why):
         plan.delete.append(change["fid"])
 
@@ -573,7 +580,7 @@ def name_of(kind, row):
     >>> name_of("green", {"values": {"holes": "2"}})
     'Green (2)'
     """
-    title = BY_NAME[kind].title if kind in BY_NAME else kind
+    title = said(BY_NAME[kind].title) if kind in BY_NAME else kind
     values = row["values"]
     called = next((values[one] for one in ("label", "name", "id") if values.get(one)), None)
     if called:
@@ -598,8 +605,8 @@ def put_back(layer, plan):
     done = (not plan.delete or layer.deleteFeatures(plan.delete)) and done
     if not done:
         raise YardwrightError(
-            f"The layer “{layer.name()}” did not take what was to be put back.",
-            "Save or undo what is being edited there, then try again.",
+            say("The layer “{name}” did not take what was to be put back.", name=layer.name()),
+            say("Save or undo what is being edited there, then try again."),
         )
 
 

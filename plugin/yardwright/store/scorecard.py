@@ -15,12 +15,13 @@ from ..measure.units import YARD
 from ..model.course import Hole, TeeSet
 from ..model.errors import YardwrightError
 from ..model.kinds import BY_NAME
+from ..model.words import said, say, to_say
 from .cells import bare, guarded
 from .files import written_beside
 
 _KNOWN = ("hole", "par", "stroke_index", "name")
 _METRES = re.compile(r"(.*\S)\s+m")
-_FORM = "The first line must read hole,par,stroke_index,name and then a column for each tee set."
+_FORM = to_say("The first line must read hole,par,stroke_index,name and then a column for each tee set.")
 
 
 @dataclass(frozen=True)
@@ -52,24 +53,28 @@ def read_scorecard(path):
     try:
         lines = [(reader.line_num, row) for reader in [_reader(text, separator)] for row in reader]
     except csv.Error as error:
-        raise YardwrightError(f"The scorecard “{path}” is not a CSV file ({error}).", _FORM) from error
+        raise YardwrightError(
+            say("The scorecard “{path}” is not a CSV file ({reason}).", path=path, reason=error), said(_FORM)
+        ) from error
     lines = [(number, [cell.strip() for cell in row]) for number, row in lines if any(c.strip() for c in row)]
     if not lines:
-        raise YardwrightError(f"The scorecard “{path}” is empty.", _FORM)
+        raise YardwrightError(say("The scorecard “{path}” is empty.", path=path), said(_FORM))
     columns = _columns(path, lines[0][1])
     holes, yards, problems = {}, {}, []
     for line, cells in lines[1:]:
         try:
             hole, lengths = _row(columns, cells, separator != ",")
             if hole.number in holes:
-                raise _BadCell(f"hole {hole.number} stands in the scorecard twice")
+                raise _BadCell(say("hole {number} stands in the scorecard twice", number=hole.number))
         except _BadCell as reason:
             problems.append((line, str(reason)))
             continue
         holes[hole.number] = hole
         yards.update({(hole.number, tee_set): value for tee_set, value in lengths.items()})
     if not holes and not problems:
-        raise YardwrightError(f"The scorecard “{path}” has no hole.", "Give it a row for each hole.")
+        raise YardwrightError(
+            say("The scorecard “{path}” has no hole.", path=path), say("Give it a row for each hole.")
+        )
     tee_sets = [name for name, _ in columns if isinstance(name, _TeeColumn)]
     return Scorecard(
         holes=tuple(holes[number] for number in sorted(holes)),
@@ -82,10 +87,12 @@ def read_scorecard(path):
 def refuse_bad_rows(card, path):
     """Raise YardwrightError naming every bad row of ``card``, read from ``path``, if it has any."""
     if card.problems:
-        named = "; ".join(f"line {line}: {reason}" for line, reason in card.problems)
+        named = "; ".join(
+            say("line {line}: {reason}", line=line, reason=reason) for line, reason in card.problems
+        )
         raise YardwrightError(
-            f"The scorecard “{path}” has rows that cannot be used. {named}.",
-            "Mend these rows, or ask for the good rows only.",
+            say("The scorecard “{path}” has rows that cannot be used. {rows}.", path=path, rows=named),
+            say("Mend these rows, or ask for the good rows only."),
         )
 
 
@@ -100,8 +107,8 @@ def write_scorecard(path, course):
     for name in tee_sets:
         if not name.strip() or _key(name) in _KNOWN:
             raise YardwrightError(
-                f"A tee set named “{name}” cannot stand in a scorecard file.",
-                "Give the tee set another name.",
+                say("A tee set named “{name}” cannot stand in a scorecard file.", name=name),
+                say("Give the tee set another name."),
             )
     # A name that ends in " m" would be read as metres, so its column is written in metres.
     metric = {name: course.settings.unit == "m" or bool(_METRES.fullmatch(name)) for name in tee_sets}
@@ -132,16 +139,21 @@ def _text_of(path):
             raw = file.read()
     except OSError as error:
         raise YardwrightError(
-            f"The scorecard “{path}” cannot be read ({error.strerror}).", "Check the path of the CSV file."
+            say("The scorecard “{path}” cannot be read ({reason}).", path=path, reason=error.strerror),
+            say("Check the path of the CSV file."),
         ) from error
     try:
         text = raw.decode("utf-8-sig")
     except UnicodeDecodeError as error:
         raise YardwrightError(
-            f"The scorecard “{path}” is not text in UTF-8.", "Save it as “CSV UTF-8” and try again."
+            say("The scorecard “{path}” is not text in UTF-8.", path=path),
+            say("Save it as “CSV UTF-8” and try again."),
         ) from error
     if "\x00" in text:
-        raise YardwrightError(f"The scorecard “{path}” is not text.", "Save it as “CSV UTF-8” and try again.")
+        raise YardwrightError(
+            say("The scorecard “{path}” is not text.", path=path),
+            say("Save it as “CSV UTF-8” and try again."),
+        )
     return text
 
 
@@ -171,16 +183,21 @@ def _columns(path, header):
         columns.pop()
     names = [name for name, _ in columns]
     if "hole" not in names:
-        raise YardwrightError(f"The scorecard “{path}” has no column “hole”.", _FORM)
+        raise YardwrightError(say("The scorecard “{path}” has no column “hole”.", path=path), said(_FORM))
     if "" in names:
         raise YardwrightError(
-            f"Column {names.index('') + 1} of the scorecard “{path}” has no heading.",
-            "Head it with the name of its tee set, or delete it.",
+            say(
+                "Column {number} of the scorecard “{path}” has no heading.",
+                number=names.index("") + 1,
+                path=path,
+            ),
+            say("Head it with the name of its tee set, or delete it."),
         )
     doubled = next((name for name in names if names.count(name) > 1), None)
     if doubled:
         raise YardwrightError(
-            f"The scorecard “{path}” has two columns “{doubled}”.", "Rename or delete one of them."
+            say("The scorecard “{path}” has two columns “{name}”.", path=path, name=doubled),
+            say("Rename or delete one of them."),
         )
     return columns
 
@@ -188,24 +205,32 @@ def _columns(path, header):
 def _row(columns, cells, decimal_comma):
     """``(Hole, {tee set: yards})`` of a row; _BadCell says why it cannot be used."""
     if any(cells[len(columns) :]):
-        raise _BadCell(f"{len(cells)} cells where the first line has {len(columns)}")
+        raise _BadCell(
+            say("{count} cells where the first line has {wanted}", count=len(cells), wanted=len(columns))
+        )
     if len(cells) < len(columns):
-        raise _BadCell(f"only {len(cells)} cells where the first line has {len(columns)}")
+        raise _BadCell(
+            say(
+                "only {count} cells where the first line has {wanted}",
+                count=len(cells),
+                wanted=len(columns),
+            )
+        )
     values, lengths = {}, {}
     for (name, unit), cell in zip(columns, cells):
         if unit is None:
             values[name] = cell
         elif cell:
             lengths[str(name)] = _yards(name, cell, unit, decimal_comma)
-    number = _whole("hole", values["hole"], BY_NAME["hole"].field("number"))
+    number = _whole(say("hole"), values["hole"], BY_NAME["hole"].field("number"))
     if number is None:
-        raise _BadCell("the hole's number is missing")
+        raise _BadCell(say("the hole's number is missing"))
     hole = Hole(
         number=number,
         name=bare(values.get("name", "")),
-        par=_whole("par", values.get("par", ""), BY_NAME["hole"].field("par")),
+        par=_whole(say("par"), values.get("par", ""), BY_NAME["hole"].field("par")),
         stroke_index=_whole(
-            "stroke index", values.get("stroke_index", ""), BY_NAME["hole"].field("stroke_index")
+            say("stroke index"), values.get("stroke_index", ""), BY_NAME["hole"].field("stroke_index")
         ),
     )
     return hole, lengths
@@ -215,10 +240,18 @@ def _whole(what, cell, limits):
     if not cell:
         return None
     if not re.fullmatch(r"[0-9]{1,4}", cell):
-        raise _BadCell(f"{what} “{cell}” is not a whole number")
+        raise _BadCell(say("{what} “{value}” is not a whole number", what=what, value=cell))
     value = int(cell)
     if not limits.low <= value <= limits.high:
-        raise _BadCell(f"{what} {value} is not between {limits.low} and {limits.high}")
+        raise _BadCell(
+            say(
+                "{what} {value} is not between {low} and {high}",
+                what=what,
+                value=value,
+                low=limits.low,
+                high=limits.high,
+            )
+        )
     return value
 
 
@@ -228,11 +261,21 @@ def _yards(tee_set, cell, unit, decimal_comma):
     except ValueError:
         number = math.nan
     if not math.isfinite(number) or "_" in cell:
-        raise _BadCell(f"the length “{cell}” from {tee_set} is not a number")
+        raise _BadCell(
+            say("the length “{value}” from {tee_set} is not a number", value=cell, tee_set=tee_set)
+        )
     yards = number * unit / YARD if unit != YARD else number
     limits = BY_NAME["scorecard"].field("yards")
     if not limits.low <= yards <= limits.high:
-        raise _BadCell(f"the length {cell} from {tee_set} is not between {limits.low} and {limits.high} yd")
+        raise _BadCell(
+            say(
+                "the length {value} from {tee_set} is not between {low} and {high} yd",
+                value=cell,
+                tee_set=tee_set,
+                low=limits.low,
+                high=limits.high,
+            )
+        )
     return yards
 
 

@@ -20,7 +20,8 @@ from qgis.PyQt.QtXml import QDomDocument
 
 from ..compat import background_shape, label_placement, label_quadrant
 from ..model.kinds import BOOLEAN, DATE, INTEGER, KINDS, REAL, TABLES
-from .symbols import INK, WHITE, renderer_of
+from ..model.words import and_list, said, say
+from .symbols import INK, WHITE, renderer_of, say_renderer
 
 STYLE_NAME = "Yardwright"
 _MEMORY_TYPES = {INTEGER: "integer", REAL: "double", BOOLEAN: "boolean", DATE: "date"}
@@ -43,13 +44,39 @@ def style_layer(layer, kind):
         _ask(layer, layer.fields().lookupField(field.name), field)
 
 
+def say_style(layer, kind):
+    """Say what a layer's style says in English in the user's language: a course may have been made elsewhere.
+
+    What somebody has written otherwise stays.
+    """
+    for field in kind.fields:
+        place = layer.fields().lookupField(field.name)
+        if place >= 0:
+            _say_field(layer, place, field)
+    say_renderer(layer.renderer())
+
+
+def _say_field(layer, place, field):
+    title, choices, widget = said(field.title), _choices(field), layer.editorWidgetSetup(place)
+    if widget.config() == _choices(field, lambda value: value):
+        widget = QgsEditorWidgetSetup("ValueMap", choices)
+    if title != field.title and layer.fields().at(place).alias() == field.title:
+        layer.setFieldAlias(place, title)
+    if layer.editorWidgetSetup(place).config() != widget.config():
+        # Another alias takes a field's widget away on QGIS 3.22.
+        layer.setEditorWidgetSetup(place, widget)
+    expression, reason = _constraint(field)
+    if expression and expression == layer.constraintExpression(place):
+        layer.setConstraintExpression(place, expression, reason)
+
+
 def style_text(kind, crs):
     """The style of a kind as QML, the form QGIS keeps it in."""
     columns = "".join(
         f"&field={field.name}:{_MEMORY_TYPES.get(field.type, 'string')}" for field in kind.fields
     )
     geometry = f"{kind.geometry}?crs={crs}" if kind.geometry else "NoGeometry?"
-    layer = QgsVectorLayer(f"{geometry}&field=fid:integer{columns}", kind.title, "memory")
+    layer = QgsVectorLayer(f"{geometry}&field=fid:integer{columns}", said(kind.title), "memory")
     style_layer(layer, kind)
     document = QDomDocument()
     layer.exportNamedStyle(document, QgsReadWriteContext())
@@ -85,18 +112,17 @@ def save_styles(dataset, crs):
         row.SetField("styleName", STYLE_NAME)
         row.SetField("styleQML", style_text(kind, crs))
         row.SetField("useAsDefault", 1)
-        row.SetField("description", kind.title)
+        row.SetField("description", said(kind.title))
         row.SetField("owner", "")
         if table.CreateFeature(row) != 0:
-            raise RuntimeError(gdal.GetLastErrorMsg() or "a style was refused")
+            raise RuntimeError(gdal.GetLastErrorMsg() or say("a style was refused"))
 
 
 def _ask(layer, place, field):
     """How the form asks for a field: title, widget, default, and limits that warn and never refuse."""
-    layer.setFieldAlias(place, field.title)
+    layer.setFieldAlias(place, said(field.title))
     if field.values is not None:
-        choices = [{value: value} for value in field.values]
-        layer.setEditorWidgetSetup(place, QgsEditorWidgetSetup("ValueMap", {"map": choices}))
+        layer.setEditorWidgetSetup(place, QgsEditorWidgetSetup("ValueMap", _choices(field)))
     elif field.type == BOOLEAN:
         layer.setEditorWidgetSetup(place, QgsEditorWidgetSetup("CheckBox", {}))
     elif field.type == DATE:
@@ -126,6 +152,11 @@ def _ask(layer, place, field):
         )
 
 
+def _choices(field, called=said):
+    """The allowed values of a field as the widget ValueMap takes them."""
+    return {"map": [{called(value): value} for value in field.values or ()]}
+
+
 def _literal(value):
     if isinstance(value, bool):
         return "true" if value else "false"
@@ -138,32 +169,51 @@ def _constraint(field):
     tests, words = [], []
     if field.low is not None:
         tests.append(f"{name} >= {field.low}")
-        words.append(f"at least {field.low}")
+        words.append(say("at least {limit}", limit=field.low))
     if field.high is not None:
         tests.append(f"{name} <= {field.high}")
-        words.append(f"at most {field.high}")
+        words.append(say("at most {limit}", limit=field.high))
     limits = " and ".join(tests)
-    if field.needed:
-        return f"{name} is not null" + (f" and {limits}" if limits else ""), (
-            f"{field.title} is needed" + (f": {' and '.join(words)}" if words else "")
+    title, within = said(field.title), and_list(words)
+    if field.needed and limits:
+        return f"{name} is not null and {limits}", say(
+            "{field} is needed: {limits}", field=title, limits=within
         )
+    if field.needed:
+        return f"{name} is not null", say("{field} is needed", field=title)
     if limits:
-        return f"{name} is null or ({limits})", f"{field.title}: {' and '.join(words)}"
+        return f"{name} is null or ({limits})", say("{field}: {limits}", field=title, limits=within)
     return "", ""
 
 
 def _display(kind):
     """The expression that names a row in lists."""
     names = [field.name for field in kind.fields]
-    shown = {"hole": "'Hole ' || \"number\"", "window": "'Hole ' || \"hole\" || ', ' || \"shows\""}.get(
-        kind.name
-    )
+    shown = {"hole": _hole_named("number"), "window": _window_named()}.get(kind.name)
     if shown is None:
         first = next(
             (name for name in ("label", "tee_set", "name", "id", "states_yd") if name in names), None
         )
         shown = f'"{first}"' if first else "null"
-    return f"coalesce({shown}, '{kind.title} ' || \"fid\")" if "fid" not in names else shown
+    return (
+        f'coalesce({shown}, {_text_literal(said(kind.title) + " ")} || "fid")'
+        if "fid" not in names
+        else shown
+    )
+
+
+def _text_literal(text):
+    """A text within an expression of QGIS."""
+    return "'" + text.replace("'", "''") + "'"
+
+
+def _hole_named(field):
+    """The expression for a hole by the number in a field."""
+    return f'{_text_literal(say("Hole") + " ")} || "{field}"'
+
+
+def _window_named():
+    return f"{_hole_named('hole')} || ', ' || represent_value(\"shows\")"
 
 
 # Labels
@@ -227,7 +277,8 @@ def _labels(expression, text, smallest_scale, placement):
 
 def _hole_labels():
     """Number and par, on the line of play a third of the way along: clear of tees and green."""
-    labels = _labels("\"number\" || coalesce(' · par ' || \"par\", '')", _tablet(9), 20000, "OverPoint")
+    par = _text_literal(f" · {say('par')} ")
+    labels = _labels(f'"number" || coalesce({par} || "par", \'\')', _tablet(9), 20000, "OverPoint")
     labels.geometryGeneratorEnabled = True
     labels.geometryGenerator = "line_interpolate_point($geometry, 0.3 * length($geometry))"
     labels.geometryGeneratorType = QgsWkbTypes.GeometryType.PointGeometry
@@ -272,7 +323,7 @@ _LABELS = {
     "trees": _inside('"label"', 7.5, 4000),
     "path": _beside_line('"label"', 7, 2500),
     "boundary": _beside_line('"label"', 7, 6000),
-    "window": _beside_line("'Hole ' || \"hole\" || ', ' || \"shows\"", 7, 20000),
+    "window": lambda: _beside_line(_window_named(), 7, 20000)(),
     "image": _beside_line('"id"', 7, 50000),
-    "pin": _beside_point("'Round ' || \"round\"", 7.5, 2000),
+    "pin": lambda: _beside_point(f'{_text_literal(say("Round") + " ")} || "round"', 7.5, 2000)(),
 }

@@ -28,6 +28,7 @@ from qgis.core import (
 )
 from qgis.PyQt.QtGui import QColor
 
+from ..model.words import said, to_say
 from ..resources import FOLDER
 
 INK = "#14181c"
@@ -301,16 +302,28 @@ def _penalty_area(colour, post):
     return _symbol(QgsFillSymbol, [wave, lines, *edge, *posts])
 
 
+_STAKES = (
+    (to_say("Yellow stakes"), YELLOW, "circle", "\"stakes\" = 'yellow'"),
+    (to_say("Red stakes"), RED, "square", "\"stakes\" = 'red'"),
+    (to_say("Stakes not known"), WATER, None, "ELSE"),
+)
+
+
 def _penalty_areas():
     """By their stakes: the rules' two colours, which the posts' shapes tell apart too."""
     root = QgsRuleBasedRenderer.Rule(None)
-    for label, colour, post, when in (
-        ("Yellow stakes", YELLOW, "circle", "\"stakes\" = 'yellow'"),
-        ("Red stakes", RED, "square", "\"stakes\" = 'red'"),
-        ("Stakes not known", WATER, None, "ELSE"),
-    ):
-        root.appendChild(QgsRuleBasedRenderer.Rule(_penalty_area(colour, post), filterExp=when, label=label))
+    for label, colour, post, when in _STAKES:
+        symbol = _penalty_area(colour, post)
+        root.appendChild(QgsRuleBasedRenderer.Rule(symbol, filterExp=when, label=said(label)))
     return QgsRuleBasedRenderer(root)
+
+
+def say_renderer(renderer):
+    """Say the English names of its rules, if it has any of ours, in the user's language."""
+    ours = {label for label, *_ in _STAKES}
+    for rule in renderer.rootRule().children() if isinstance(renderer, QgsRuleBasedRenderer) else ():
+        if rule.label() in ours:
+            rule.setLabel(said(rule.label()))
 
 
 _SYMBOLS = {

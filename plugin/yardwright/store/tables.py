@@ -9,6 +9,7 @@ import unicodedata
 from ..measure.rows import columns
 from ..measure.units import to_square_unit, to_unit
 from ..model.errors import YardwrightError
+from ..model.words import say
 from .cells import guarded
 from .files import written_beside
 
@@ -26,13 +27,15 @@ def write_tables(folder, tables, unit, forms=("csv",)):
     unknown = [form for form in forms if form not in _WRITERS]
     if unknown:
         raise YardwrightError(
-            f"Tables cannot be written as “{unknown[0]}”.", f"Take one of {', '.join(_WRITERS)}."
+            say("Tables cannot be written as “{form}”.", form=unknown[0]),
+            say("Take one of {forms}.", forms=", ".join(_WRITERS)),
         )
     try:
         os.makedirs(folder, exist_ok=True)
     except OSError as error:
         raise YardwrightError(
-            f"The folder “{folder}” cannot be made ({error.strerror}).", "Choose another folder."
+            say("The folder “{folder}” cannot be made ({reason}).", folder=folder, reason=error.strerror),
+            say("Choose another folder."),
         ) from error
     paths = []
     for form in dict.fromkeys(forms):
@@ -121,7 +124,8 @@ def _write_with_gdal(driver_name, file_options, layer_options, path, name, table
     driver = gdal.GetDriverByName(driver_name)
     if driver is None:
         raise YardwrightError(
-            f"This computer's GDAL cannot write {driver_name}.", "Ask for the tables as csv instead."
+            say("This computer's GDAL cannot write {form}.", form=driver_name),
+            say("Ask for the tables as csv instead."),
         )
     types = {"text": ogr.OFTString, "count": ogr.OFTInteger64}
     gdal.PushErrorHandler("CPLQuietErrorHandler")
@@ -143,12 +147,14 @@ def _write_with_gdal(driver_name, file_options, layer_options, path, name, table
             dataset.CommitTransaction()
     except RuntimeError as error:
         raise YardwrightError(
-            f"The table “{name}” cannot be written ({error}).", "Check the folder and the disk."
+            say("The table “{name}” cannot be written ({reason}).", name=name, reason=error),
+            say("Check the folder and the disk."),
         ) from error
     finally:
         layer = dataset = None  # closes the file
         gdal.PopErrorHandler()
     if failed or not os.path.exists(path):
         raise YardwrightError(
-            f"The table “{name}” cannot be written as {driver_name}.", "Check the folder and the disk."
+            say("The table “{name}” cannot be written as {form}.", name=name, form=driver_name),
+            say("Check the folder and the disk."),
         )

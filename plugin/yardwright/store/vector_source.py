@@ -12,7 +12,8 @@ from typing import NamedTuple
 from ..model.errors import YardwrightError
 from ..model.kinds import BOOLEAN, BY_NAME, DATE, FEATURE_KINDS, INTEGER, REAL, TEXT
 from ..model.numbers import hole_number_in, parse_holes
-from .bring_in import Candidate, Found, LeftOut, has_extent, to_course_crs
+from ..model.words import said, say
+from .bring_in import ONE_SHAPE, Candidate, Found, LeftOut, has_extent, shape_called, to_course_crs
 
 CSV_ENDINGS = (".csv", ".tsv")
 _DEGREES = (("lon", "lat"), ("long", "lat"), ("longitude", "latitude"))
@@ -22,7 +23,6 @@ _VERTEX_LAYERS = ("route_points", "track_points")
 """GPX: the vertices of routes and tracks once more, as points."""
 _DBF_WIDTH = 10
 """A shapefile keeps the first ten characters of a field's name."""
-_NO_CRS_REMEDY = "Give its coordinate system as SOURCE_CRS, such as EPSG:32630."
 
 
 class Row(NamedTuple):
@@ -46,18 +46,21 @@ def read_vector(source, kind, to_crs, source_crs=None, extent=None, transform_co
     Returns a ``Found``. Raises YardwrightError when the source cannot be read or has no CRS.
     """
     if kind not in FEATURE_KINDS:
-        raise YardwrightError(f"There is no layer “{kind}”.", f"Choose one of {', '.join(FEATURE_KINDS)}.")
+        raise YardwrightError(
+            say("There is no layer “{kind}”.", kind=kind),
+            say("Choose one of {kinds}.", kinds=", ".join(FEATURE_KINDS)),
+        )
     rows, left_out, remarks = read_rows(source, kind, to_crs, source_crs, transform_context, progress)
     candidates, outside = [], 0
     for row in rows:
         if extent is not None and has_extent(row.geometry) and not extent.intersects(row.geometry):
             outside += 1
             continue
-        candidate, said = _candidate(row, kind)
+        candidate, told = _candidate(row, kind)
         candidates.append(candidate)
-        remarks.extend(said)
+        remarks.extend(told)
     if outside:
-        remarks.append(f"{outside} features lie outside the extent and were passed over.")
+        remarks.append(say("{count} features lie outside the extent and were passed over.", count=outside))
     return Found(tuple(candidates), tuple(left_out), tuple(remarks))
 
 
@@ -114,7 +117,7 @@ def open_layers(path):
 
     file = path.split("|")[0]
     if not os.path.exists(file):
-        raise YardwrightError(f"The file “{file}” is not there.", "Choose an existing file as SOURCE.")
+        raise _not_there(file)
     options = QgsProviderSublayerDetails.LayerOptions(QgsCoordinateTransformContext())
     named = re.search(r"\|layername=([^|]+)", path)
     layers = []
@@ -130,10 +133,19 @@ def open_layers(path):
             layers.append(layer)
     if not layers:
         raise YardwrightError(
-            f"“{os.path.basename(path)}” holds no vector layer that can be read.",
-            "Choose another file; a drawing has to be saved in a form QGIS opens, such as DXF or GeoPackage.",
+            say("“{file}” holds no vector layer that can be read.", file=os.path.basename(path)),
+            say(
+                "Choose another file; a drawing has to be saved in a form QGIS opens, such as DXF or "
+                "GeoPackage."
+            ),
         )
     return layers
+
+
+def _not_there(path):
+    return YardwrightError(
+        say("The file “{path}” is not there.", path=path), say("Choose an existing file as SOURCE.")
+    )
 
 
 def _source_name(layer):
@@ -154,13 +166,18 @@ def _crs_of(layer, source_crs, remarks):
     given = source_crs is not None and source_crs.isValid()
     if own.isValid():
         if given and own != source_crs:
-            text = f"SOURCE_CRS was not used: {_source_name(layer)} has its own, {own.authid() or 'unnamed'}."
+            text = say(
+                "SOURCE_CRS was not used: {source} has its own, {crs}.",
+                source=_source_name(layer),
+                crs=own.authid() or say("unnamed"),
+            )
             if text not in remarks:
                 remarks.append(text)
         return own
     if not given:
         raise YardwrightError(
-            f"“{_source_name(layer)}” does not say what its coordinates mean.", _NO_CRS_REMEDY
+            say("“{source}” does not say what its coordinates mean.", source=_source_name(layer)),
+            say("Give its coordinate system as SOURCE_CRS, such as EPSG:32630."),
         )
     return source_crs
 
@@ -174,9 +191,11 @@ def _has_nothing_of(geometry, wanted):
 
 
 def _misfit(geometry, wanted):
-    plain = {"Point": "a point", "LineString": "a line", "Polygon": "an area"}
-    kind = geometry.geom_type.replace("Multi", "").replace("LinearRing", "LineString")
-    return f"it is {plain.get(kind, 'something else')}, and {plain[wanted]} is wanted"
+    return say(
+        "it is {shape}, and {wanted} is wanted",
+        shape=shape_called(geometry, say("something else")),
+        wanted=said(ONE_SHAPE[wanted]),
+    )
 
 
 def _candidate(row, kind):
@@ -192,7 +211,13 @@ def _candidate(row, kind):
             continue
         taken = _fitted(value, column)
         if taken is None:
-            remarks.append(f"{row.what}: {column.name} “{value}” does not fit and was not taken.")
+            text = say(
+                "{thing}: {field} “{value}” does not fit and was not taken.",
+                thing=row.what,
+                field=column.name,
+                value=value,
+            )
+            remarks.append(text)
         else:
             attributes[column.name] = taken
     name = _text(_named(named, "name"))
@@ -207,8 +232,8 @@ def _candidate(row, kind):
         attributes["view"] = "from another source"
     holes = ()
     if "hole" in fields or "holes" in fields:
-        holes, said = _holes(named, row.what)
-        remarks.extend(said)
+        holes, told = _holes(named, row.what)
+        remarks.extend(told)
         holes = holes[:1] if "hole" in fields else holes
     return Candidate(kind, row.geometry, row.origin, row.what, attributes, holes), remarks
 
@@ -233,7 +258,13 @@ def _holes(named, what):
             number = hole_number_in(text)
             if number is not None:
                 return (number,), []
-            return (), [f"{what}: {name} “{text}” is no hole number and was not taken."]
+            remark = say(
+                "{thing}: {field} “{value}” is no hole number and was not taken.",
+                thing=what,
+                field=name,
+                value=text,
+            )
+            return (), [remark]
     return (), []
 
 
@@ -293,8 +324,11 @@ def _csv_rows(path, kind, to_crs, source_crs, transform_context):
     degrees, pair = _coordinate_columns(columns)
     if pair is None:
         raise YardwrightError(
-            f"“{name}” has no columns of coordinates.",
-            "Name them lon and lat (degrees), or x and y (in SOURCE_CRS or the course’s coordinate system).",
+            say("“{file}” has no columns of coordinates.", file=name),
+            say(
+                "Name them lon and lat (degrees), or x and y (in SOURCE_CRS or the course’s coordinate "
+                "system)."
+            ),
         )
     remarks, left_out, points = [], [], []
     crs = source_crs if source_crs is not None and source_crs.isValid() else None
@@ -302,14 +336,18 @@ def _csv_rows(path, kind, to_crs, source_crs, transform_context):
         crs = QgsCoordinateReferenceSystem("EPSG:4326")
     elif crs is None:
         crs = to_crs
-        remarks.append(
-            f"{name} does not say what its coordinates mean; the course’s own coordinate system "
-            f"({to_crs.authid()}) was taken. Name another as SOURCE_CRS if they are in that."
+        text = say(
+            "{file} does not say what its coordinates mean; the course’s own coordinate system ({crs}) was "
+            "taken. Name another as SOURCE_CRS if they are in that.",
+            file=name,
+            crs=to_crs.authid(),
         )
+        remarks.append(text)
     for line, values in table:
         x, y = (_number(values.get(columns[column])) for column in pair)
         if x is None or y is None:
-            left_out.append(LeftOut(f"{name} line {line}", f"{pair[0]} or {pair[1]} is not a number"))
+            why = say("{x} or {y} is not a number", x=pair[0], y=pair[1])
+            left_out.append(LeftOut(_line_called(name, line), why))
         else:
             points.append((line, x, y, values))
     grouped = _grouped(points, kind, columns, name)
@@ -323,12 +361,17 @@ def _csv_rows(path, kind, to_crs, source_crs, transform_context):
             values.setdefault("name", label)
         for column in pair:
             values.pop(columns[column], None)
-        what = f"{name} line {members[0][0]}"
+        what = _line_called(name, members[0][0])
         if geometry is None:
-            left_out.append(LeftOut(f"{what} (“{label}”)", "it has too few points"))
+            called = say("{thing} (“{label}”)", thing=what, label=label)
+            left_out.append(LeftOut(called, say("it has too few points")))
         else:
             rows.append(Row(values, mover(geometry.wkb), f"{name}/{members[0][0]}", what))
     return rows, left_out, remarks
+
+
+def _line_called(name, line):
+    return say("{file} line {line}", file=name, line=line)
 
 
 def _plain_csv(text):
@@ -351,8 +394,11 @@ def _grouped(points, kind, columns, name):
         return [(str(point[0]), [point]) for point in points]
     if _OUTLINE_COLUMN not in columns:
         raise YardwrightError(
-            f"The rows of “{name}” are points, and the layer {kind} holds none.",
-            f"Add a column “{_OUTLINE_COLUMN}” that names the outline of each point, or choose another KIND.",
+            say("The rows of “{file}” are points, and the layer {kind} holds none.", file=name, kind=kind),
+            say(
+                "Add a column “{column}” that names the outline of each point, or choose another KIND.",
+                column=_OUTLINE_COLUMN,
+            ),
         )
     groups = {}
     for point in points:
@@ -377,7 +423,7 @@ def _read_csv(path):
     """``[(line number, {column: text})]``; UTF-8 with or without BOM; comma, semicolon or tab."""
     name = os.path.basename(path)
     if not os.path.isfile(path):
-        raise YardwrightError(f"The file “{path}” is not there.", "Choose an existing file as SOURCE.")
+        raise _not_there(path)
     try:
         with open(path, encoding="utf-8-sig", newline="") as file:
             head = file.readline()
@@ -389,12 +435,13 @@ def _read_csv(path):
             ]
     except (OSError, UnicodeDecodeError, csv.Error) as error:
         raise YardwrightError(
-            f"“{name}” cannot be read as CSV ({error}).",
-            "Save it as CSV in UTF-8 with a row of column names.",
+            say("“{file}” cannot be read as CSV ({reason}).", file=name, reason=error),
+            say("Save it as CSV in UTF-8 with a row of column names."),
         ) from error
     if not rows:
         raise YardwrightError(
-            f"“{name}” has no rows.", "It needs a row of column names and a row for each point."
+            say("“{file}” has no rows.", file=name),
+            say("It needs a row of column names and a row for each point."),
         )
     return [
         (line, {column: text for column, text in row.items() if column is not None}) for line, row in rows

@@ -15,9 +15,10 @@ from ..model.errors import YardwrightError
 from ..model.geometry import coordinates
 from ..model.kinds import BOOLEAN, BY_NAME, DATE, INTEGER, REAL
 from ..model.numbers import format_distances, format_holes
+from ..model.words import said, say, to_say
 from .reading import plain_value
 
-_TRY_AGAIN = "Close the course in other programs, or save or discard edits to it, and try again."
+_TRY_AGAIN = to_say("Close the course in other programs, or save or discard edits to it, and try again.")
 
 
 def add_features(course_layers, features):
@@ -67,8 +68,12 @@ def set_holes(course_layers, kind, holes_by_id):
             changes[fid] = {"hole": numbers[0] if numbers else None}
         else:
             raise YardwrightError(
-                f"A feature of kind “{kind}” cannot be given to holes {format_holes(numbers) or '(none)'}.",
-                "Give it to one hole." if "hole" in fields else "Choose another kind.",
+                say(
+                    "A feature of kind “{kind}” cannot be given to holes {numbers}.",
+                    kind=kind,
+                    numbers=format_holes(numbers) or say("(none)"),
+                ),
+                say("Give it to one hole.") if "hole" in fields else say("Choose another kind."),
             )
     with editing(course_layers, [kind]) as edit:
         edit.change(kind, changes)
@@ -109,7 +114,9 @@ def set_course_info(course_layers, values):
     """Change fields of the course's row: ``{field: value}``."""
     row = next(course_layers.layers["course_info"].getFeatures(), None)
     if row is None:
-        raise YardwrightError("The course has no row in its table course_info.", "Start a new course.")
+        raise YardwrightError(
+            say("The course has no row in its table course_info."), say("Start a new course.")
+        )
     with editing(course_layers, ["course_info"]) as edit:
         edit.change("course_info", {row.id(): values})
 
@@ -123,7 +130,7 @@ def editing(course_layers, kinds):
     """
     for kind in kinds:
         if kind not in course_layers.layers:
-            raise YardwrightError(f"A course has no layer “{kind}”.", "Choose another kind.")
+            raise _no_layer(kind)
     layers = {kind: course_layers.layers[kind] for kind in kinds}
     how = _buffered if any(layer.isEditable() for layer in layers.values()) else _transaction
     with how(layers) as edit:
@@ -139,7 +146,9 @@ def _buffered(layers):
         for layer in layers.values():
             if not layer.isEditable():
                 if not layer.startEditing():
-                    raise YardwrightError(f"The layer “{layer.name()}” cannot be edited.", _TRY_AGAIN)
+                    raise YardwrightError(
+                        say("The layer “{layer}” cannot be edited.", layer=layer.name()), said(_TRY_AGAIN)
+                    )
                 opened.append(layer)
             layer.beginEditCommand("Yardwright")
             begun.append(layer)
@@ -164,17 +173,23 @@ def _transaction(layers):
         for layer, provider in zip(layers.values(), providers):
             # Without this QGIS has the file open for reading and makes no transaction.
             if not provider.enterUpdateMode():
-                raise YardwrightError(f"The layer “{layer.name()}” cannot be written to.", _TRY_AGAIN)
+                raise YardwrightError(
+                    say("The layer “{layer}” cannot be written to.", layer=layer.name()), said(_TRY_AGAIN)
+                )
             entered.append(provider)
         transaction = QgsTransaction.create(set(layers.values()))
-        begun, reason = transaction.begin() if transaction else (False, "no transaction")
+        begun, reason = transaction.begin() if transaction else (False, say("no transaction"))
         if not begun:
             transaction = None
-            raise YardwrightError(f"The course cannot be written to ({reason}).", _TRY_AGAIN)
+            raise YardwrightError(
+                say("The course cannot be written to ({reason}).", reason=reason), said(_TRY_AGAIN)
+            )
         yield _Edit(layers, buffered=False)
         kept, reason = transaction.commit()
         if not kept:
-            raise YardwrightError(f"The change could not be saved ({reason}).", _TRY_AGAIN)
+            raise YardwrightError(
+                say("The change could not be saved ({reason}).", reason=reason), said(_TRY_AGAIN)
+            )
         transaction = None
     except BaseException:
         if transaction is not None:
@@ -245,29 +260,41 @@ class _Edit:
     def _check(self, done, kind):
         if not done:
             raise YardwrightError(
-                f"A change of the layer “{kind}” was refused; nothing was changed.", _TRY_AGAIN
+                say("A change of the layer “{kind}” was refused; nothing was changed.", kind=kind),
+                said(_TRY_AGAIN),
             )
+
+
+def _no_layer(kind):
+    return YardwrightError(say("A course has no layer “{kind}”.", kind=kind), say("Choose another kind."))
 
 
 def _parts(feature):
     """The geometries of the rows a feature becomes: checked, of the layer's type; [None] for none."""
     if feature.kind not in BY_NAME:
-        raise YardwrightError(f"A course has no layer “{feature.kind}”.", "Choose another kind.")
+        raise _no_layer(feature.kind)
     wanted = BY_NAME[feature.kind].geometry
     if feature.geometry is None:
         if feature.kind == "hole" or wanted is None:
             return [None]
-        raise YardwrightError(f"A feature of kind “{feature.kind}” has no geometry.", "Leave it out.")
+        raise YardwrightError(
+            say("A feature of kind “{kind}” has no geometry.", kind=feature.kind), say("Leave it out.")
+        )
     parts = list(getattr(feature.geometry, "geoms", [feature.geometry]))
     for part in parts:
         if part.geom_type != wanted or part.is_empty:
             raise YardwrightError(
-                f"A {part.geom_type or 'geometry'} cannot be a feature of kind “{feature.kind}”.",
-                f"That kind needs a {wanted}.",
+                say(
+                    "A {geometry} cannot be a feature of kind “{kind}”.",
+                    geometry=part.geom_type,
+                    kind=feature.kind,
+                ),
+                say("That kind needs a {geometry}.", geometry=wanted),
             )
         if not np.isfinite(coordinates(part)).all():
             raise YardwrightError(
-                f"A feature of kind “{feature.kind}” has a coordinate that is not a number.", "Leave it out."
+                say("A feature of kind “{kind}” has a coordinate that is not a number.", kind=feature.kind),
+                say("Leave it out."),
             )
     return parts
 
@@ -295,7 +322,8 @@ def _values(kind, feature):
     unknown = set(feature.attributes) - names
     if unknown:
         raise YardwrightError(
-            f"The layer “{kind.name}” has no field “{sorted(unknown)[0]}”.", "Leave that field out."
+            say("The layer “{layer}” has no field “{field}”.", layer=kind.name, field=sorted(unknown)[0]),
+            say("Leave that field out."),
         )
     return {name: value for name, value in values.items() if name in names}
 
@@ -325,7 +353,8 @@ def _stored(field, value):
 
 def _refused_value(field, value):
     return YardwrightError(
-        f"“{value}” is no value for the field “{field.name}”.", "Leave it empty or mend it."
+        say("“{value}” is no value for the field “{field}”.", value=value, field=field.name),
+        say("Leave it empty or mend it."),
     )
 
 

@@ -119,6 +119,11 @@
         <translation>(kein Set genannt)</translation>
     </message>
     <message>
+        <location filename="../../store/writing.py"/>
+        <source>(none)</source>
+        <translation>(keine)</translation>
+    </message>
+    <message>
         <location filename="../../desk/hole_panel.py"/>
         <source>(unnamed)</source>
         <translation>(ohne Namen)</translation>
@@ -129,14 +134,59 @@
         <translation>, und {} weitere</translation>
     </message>
     <message>
+        <location filename="../../guide/windows.py"/>
+        <source>1:{asked} is larger than the Rules of Golf allow for the picture of a green (Rule 4.3a): the green is shown at 1:{shown}</source>
+        <translation>1:{asked} ist größer, als die Golfregeln für das Bild eines Grüns erlauben (Regel 4.3a): Das Grün wird in 1:{shown} gezeigt</translation>
+    </message>
+    <message>
+        <location filename="../../guide/windows.py"/>
+        <source>1:{asked} is larger than the Rules of Golf allow for the picture of a green (Rule 4.3a): the hole is shown at 1:{shown}</source>
+        <translation>1:{asked} ist größer, als die Golfregeln für das Bild eines Grüns erlauben (Regel 4.3a): Die Bahn wird in 1:{shown} gezeigt</translation>
+    </message>
+    <message>
         <location filename="../../processing/start_course.py"/>
         <source>A CSV file with the columns hole, par, stroke_index, name and one for each tee set, in yards; in metres where the heading is the tee set’s name followed by m. Empty: the course starts without holes.</source>
         <translation>Eine CSV-Datei mit den Spalten hole, par, stroke_index, name und einer je Abschlagset, in Yards; in Metern, wo auf den Namen des Abschlagsets ein m folgt. Leer: der Platz beginnt ohne Bahnen.</translation>
     </message>
     <message>
+        <location filename="../../measure/checks_of_drawing.py"/>
+        <source>A ball there lies in the {kind}: draw the margin of one of them anew.</source>
+        <translation>Ein Ball dort liegt in: {kind}. Den Rand eines der beiden neu zeichnen.</translation>
+    </message>
+    <message>
+        <location filename="../../store/writing.py"/>
+        <source>A change of the layer “{kind}” was refused; nothing was changed.</source>
+        <translation>Eine Änderung am Layer „{kind}“ wurde abgelehnt; nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <location filename="../../store/writing.py"/>
+        <source>A course has no layer “{kind}”.</source>
+        <translation>Ein Platz hat keinen Layer „{kind}“.</translation>
+    </message>
+    <message>
         <location filename="../../desk/hole_panel.py"/>
         <source>A double click takes the tool that draws it in hand.</source>
         <translation>Ein Doppelklick nimmt das Werkzeug, das es zeichnet, zur Hand.</translation>
+    </message>
+    <message>
+        <location filename="../../store/writing.py"/>
+        <source>A feature of kind “{kind}” cannot be given to holes {numbers}.</source>
+        <translation>Ein Objekt der Art „{kind}“ kann nicht den Bahnen {numbers} zugeordnet werden.</translation>
+    </message>
+    <message>
+        <location filename="../../store/writing.py"/>
+        <source>A feature of kind “{kind}” has a coordinate that is not a number.</source>
+        <translation>Ein Objekt der Art „{kind}“ hat eine Koordinate, die keine Zahl ist.</translation>
+    </message>
+    <message>
+        <location filename="../../store/writing.py"/>
+        <source>A feature of kind “{kind}” has no geometry.</source>
+        <translation>Ein Objekt der Art „{kind}“ hat keine Geometrie.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/windows.py"/>
+        <source>A margin of {margin} mm leaves nothing of {width} x {height} mm.</source>
+        <translation>Ein Rand von {margin} mm lässt von {width} x {height} mm nichts übrig.</translation>
     </message>
     <message>
         <location filename="../../processing/check_markers.py"/>
@@ -149,9 +199,39 @@
         <translation>Neue Notiz zu dieser Bahn</translation>
     </message>
     <message>
+        <location filename="../../imagery/window.py"/>
+        <source>A picture of {width} x {height} pixels does not fit into memory.</source>
+        <translation>Ein Bild von {width} x {height} Pixeln passt nicht in den Arbeitsspeicher.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/windows.py"/>
+        <source>A scale of 1:{scale} means nothing.</source>
+        <translation>Ein Maßstab von 1:{scale} ist nicht möglich.</translation>
+    </message>
+    <message>
         <location filename="../../desk/drawing_bar.py"/>
         <source>A smooth curve through the clicks</source>
         <translation>Eine glatte Kurve durch die Klicks</translation>
+    </message>
+    <message>
+        <location filename="../../store/scorecard.py"/>
+        <source>A tee set named “{name}” cannot stand in a scorecard file.</source>
+        <translation>Ein Abschlagset namens „{name}“ kann nicht in einer Scorekartendatei stehen.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/windows.py"/>
+        <source>A window of {width} x {height} pixels cannot be made.</source>
+        <translation>Ein Bildausschnitt von {width} x {height} Pixeln lässt sich nicht erzeugen.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/windows.py"/>
+        <source>A window's width, height and dots per inch must be greater than 0.</source>
+        <translation>Breite, Höhe und Punkte pro Zoll eines Bildausschnitts müssen größer als 0 sein.</translation>
+    </message>
+    <message>
+        <location filename="../../store/writing.py"/>
+        <source>A {geometry} cannot be a feature of kind “{kind}”.</source>
+        <translation>Eine Geometrie vom Typ {geometry} kann kein Objekt der Art „{kind}“ sein.</translation>
     </message>
     <message>
         <location filename="../../desk/dates_panel.py"/>
@@ -162,6 +242,11 @@
         <location filename="../../desk/hole_panel.py"/>
         <source>Add</source>
         <translation>Hinzufügen</translation>
+    </message>
+    <message>
+        <location filename="../../store/vector_source.py"/>
+        <source>Add a column “{column}” that names the outline of each point, or choose another KIND.</source>
+        <translation>Eine Spalte „{column}“ ergänzen, die zu jedem Punkt seinen Umriss nennt, oder eine andere Art (KIND) wählen.</translation>
     </message>
     <message>
         <location filename="../../desk/dates_panel.py"/>
@@ -214,6 +299,21 @@
         <translation>Annäherung</translation>
     </message>
     <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Approach from (yd before the green)</source>
+        <translation>Annäherung ab (yd vor dem Grün)</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Approach is taken from here</source>
+        <translation>Annäherung wird von hier genommen</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Apron</source>
+        <translation>Vorgrün</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <location filename="../../desk/pointer.py"/>
         <source>Area</source>
@@ -225,6 +325,11 @@
         <translation>Seitlich</translation>
     </message>
     <message>
+        <location filename="../../store/tables.py"/>
+        <source>Ask for the tables as csv instead.</source>
+        <translation>Die Tabellen stattdessen als csv ausgeben lassen.</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <source>At</source>
         <translation>Bei</translation>
@@ -233,6 +338,26 @@
         <location filename="../../desk/figures.py"/>
         <source>Azimuth</source>
         <translation>Azimut</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Azimuth that points up</source>
+        <translation>Azimut, der nach oben zeigt</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/window.py"/>
+        <source>Band {number} of the image is tagged as opacity but holds a picture (often near infrared); it was left out.</source>
+        <translation>Kanal {number} des Bildes ist als Deckkraft ausgewiesen, enthält aber ein Bild (oft nahes Infrarot); er wurde ausgelassen.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>Begin the line at the back tee, or give the tee to the hole that is played from it.</source>
+        <translation>Die Linie am hintersten Abschlag beginnen oder den Abschlag der Bahn zuordnen, die von ihm gespielt wird.</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Boundary (out of bounds)</source>
+        <translation>Platzgrenze (Aus)</translation>
     </message>
     <message>
         <location filename="../../processing/import_features.py"/>
@@ -260,9 +385,19 @@
         <translation>Liest Grüns, Abschläge, Bunker, Spiellinien und andere Objekte in einen Platz ein: aus OpenStreetMap (golf=*) oder aus einem beliebigen Vektorlayer oder einer Vektordatei, deren Art angegeben wird. Jedes Objekt wird den Bahnen zugeordnet, auf denen es liegt. Dieselbe Quelle erneut einzulesen fügt nichts doppelt hinzu.</translation>
     </message>
     <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Brought in from</source>
+        <translation>Übernommen aus</translation>
+    </message>
+    <message>
         <location filename="../../desk/toolbar.py"/>
         <source>Brought in: {}.</source>
         <translation>Eingelesen: {}.</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Bunker</source>
+        <translation>Bunker</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -325,14 +460,86 @@
         <translation>Prüfen, ob in die Datei geschrieben werden darf und kein anderes Programm sie geöffnet hat.</translation>
     </message>
     <message>
+        <location filename="../../guide/rendered.py"/>
+        <source>Check that its server answers and try again.</source>
+        <translation>Prüfen, ob sein Server antwortet, und erneut versuchen.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/window.py"/>
+        <source>Check that the disk has room and that you may write to the folder.</source>
+        <translation>Prüfen, ob auf dem Datenträger Platz ist und im Ordner geschrieben werden darf.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/window.py"/>
+        <source>Check that the file is there and whole, and opens in QGIS as a raster layer.</source>
+        <translation>Prüfen, ob die Datei vorhanden und vollständig ist und sich in QGIS als Rasterlayer öffnen lässt.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/window.py"/>
+        <source>Check that the file is whole and opens in QGIS, or choose another.</source>
+        <translation>Prüfen, ob die Datei vollständig ist und sich in QGIS öffnen lässt, oder eine andere wählen.</translation>
+    </message>
+    <message>
+        <location filename="../../store/course_file.py"/>
+        <location filename="../../store/recovery.py"/>
+        <source>Check that you may read it.</source>
+        <translation>Prüfen, ob Leserechte bestehen.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/rendered.py"/>
+        <source>Check the connection to its server and try again.</source>
+        <translation>Die Verbindung zum Server prüfen und erneut versuchen.</translation>
+    </message>
+    <message>
+        <location filename="../../store/course_file.py"/>
+        <location filename="../../store/tables.py"/>
+        <source>Check the folder and the disk.</source>
+        <translation>Ordner und Datenträger prüfen.</translation>
+    </message>
+    <message>
+        <location filename="../../store/course_file.py"/>
+        <source>Check the number, or take the UTM zone of the course.</source>
+        <translation>Die Nummer prüfen oder die UTM-Zone des Platzes nehmen.</translation>
+    </message>
+    <message>
+        <location filename="../../store/scorecard.py"/>
+        <source>Check the path of the CSV file.</source>
+        <translation>Den Pfad der CSV-Datei prüfen.</translation>
+    </message>
+    <message>
+        <location filename="../../store/course_file.py"/>
+        <source>Check the path, or start a new course.</source>
+        <translation>Den Pfad prüfen oder einen neuen Platz anlegen.</translation>
+    </message>
+    <message>
         <location filename="../../desk/checks_panel.py"/>
         <source>Checks</source>
         <translation>Prüfung</translation>
     </message>
     <message>
+        <location filename="../../store/course_file.py"/>
+        <source>Choose a course file (.gpkg) instead.</source>
+        <translation>Stattdessen eine Platzdatei (.gpkg) wählen.</translation>
+    </message>
+    <message>
+        <location filename="../../store/course_file.py"/>
+        <source>Choose a course file (.gpkg).</source>
+        <translation>Eine Platzdatei (.gpkg) wählen.</translation>
+    </message>
+    <message>
+        <location filename="../../store/course_file.py"/>
+        <source>Choose a course file made with “Start a course”.</source>
+        <translation>Eine Platzdatei wählen, die mit „Platz anlegen“ erstellt wurde.</translation>
+    </message>
+    <message>
         <location filename="../../desk/measure_dialog.py"/>
         <source>Choose a folder for the tables</source>
         <translation>Ordner für die Tabellen wählen</translation>
+    </message>
+    <message>
+        <location filename="../../store/files.py"/>
+        <source>Choose a folder that exists and that you may write to, and close the file in other programs.</source>
+        <translation>Einen vorhandenen Ordner mit Schreibrecht wählen und die Datei in anderen Programmen schließen.</translation>
     </message>
     <message>
         <location filename="../../processing/algorithm.py"/>
@@ -345,9 +552,24 @@
         <translation>Eine Bahn wählen, mehrere mit Strg oder Umschalt; Strg+A wählt alle.</translation>
     </message>
     <message>
+        <location filename="../../store/course_file.py"/>
+        <source>Choose a name that ends in .gpkg.</source>
+        <translation>Einen Namen wählen, der auf .gpkg endet.</translation>
+    </message>
+    <message>
         <location filename="../../desk/dates.py"/>
         <source>Choose a raster image that is not one of its dates yet.</source>
         <translation>Ein Rasterbild wählen, das noch kein Bilddatum des Platzes ist.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/windows.py"/>
+        <source>Choose a smaller margin or a larger window.</source>
+        <translation>Einen kleineren Rand oder einen größeren Bildausschnitt wählen.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/window.py"/>
+        <source>Choose a smaller panel or fewer dots per inch.</source>
+        <translation>Ein kleineres Bildfeld oder weniger Punkte pro Zoll wählen.</translation>
     </message>
     <message>
         <location filename="../../processing/import_features.py"/>
@@ -355,9 +577,59 @@
         <translation>Als SOURCE einen Vektorlayer oder eine Datei wählen.</translation>
     </message>
     <message>
+        <location filename="../../store/openstreetmap.py"/>
+        <source>Choose an OpenStreetMap file (.osm, .osm.pbf or GeoJSON).</source>
+        <translation>Eine OpenStreetMap-Datei (.osm, .osm.pbf oder GeoJSON) wählen.</translation>
+    </message>
+    <message>
+        <location filename="../../store/vector_source.py"/>
+        <source>Choose an existing file as SOURCE.</source>
+        <translation>Eine vorhandene Datei als Quelle (SOURCE) wählen.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/window.py"/>
+        <source>Choose an image of the course's ground; if it is one, check its CRS.</source>
+        <translation>Ein Bild wählen, das den Platz zeigt; zeigt es ihn, sein KBS prüfen.</translation>
+    </message>
+    <message>
+        <location filename="../../store/vector_source.py"/>
+        <source>Choose another file; a drawing has to be saved in a form QGIS opens, such as DXF or GeoPackage.</source>
+        <translation>Eine andere Datei wählen; eine Zeichnung muss in einem Format gespeichert sein, das QGIS öffnet, etwa DXF oder GeoPackage.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/window.py"/>
+        <source>Choose another folder for the results, or another image.</source>
+        <translation>Einen anderen Ordner für die Ergebnisse oder ein anderes Bild wählen.</translation>
+    </message>
+    <message>
+        <location filename="../../store/tables.py"/>
+        <source>Choose another folder.</source>
+        <translation>Einen anderen Ordner wählen.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/frame.py"/>
+        <source>Choose another for the course, for instance the UTM zone it lies in.</source>
+        <translation>Ein anderes für den Platz wählen, zum Beispiel die UTM-Zone, in der er liegt.</translation>
+    </message>
+    <message>
+        <location filename="../../store/writing.py"/>
+        <source>Choose another kind.</source>
+        <translation>Eine andere Art wählen.</translation>
+    </message>
+    <message>
         <location filename="../../processing/import_features.py"/>
         <source>Choose another layer or a file as SOURCE.</source>
         <translation>Als SOURCE einen anderen Layer oder eine Datei wählen.</translation>
+    </message>
+    <message>
+        <location filename="../../store/course_file.py"/>
+        <source>Choose another name for the new course, or move the old file away first.</source>
+        <translation>Für den neuen Platz einen anderen Namen wählen oder zuerst die alte Datei verschieben.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/windows.py"/>
+        <source>Choose another size in millimetres or other dots per inch.</source>
+        <translation>Eine andere Größe in Millimetern oder andere Punkte pro Zoll wählen.</translation>
     </message>
     <message>
         <location filename="../../desk/dates_panel.py"/>
@@ -365,9 +637,24 @@
         <translation>Auswählen und „Als Bilddatum aufnehmen“ drücken.</translation>
     </message>
     <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>Choose its tee set in the form; several with commas between them.</source>
+        <translation>Das Abschlagset im Formular wählen; mehrere mit Kommas dazwischen.</translation>
+    </message>
+    <message>
+        <location filename="../../store/vector_source.py"/>
+        <source>Choose one of {kinds}.</source>
+        <translation>Eine dieser Arten wählen: {kinds}.</translation>
+    </message>
+    <message>
         <location filename="../../desk/checks_panel.py"/>
         <source>Choose something in the list first.</source>
         <translation>Zuerst etwas in der Liste wählen.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/window.py"/>
+        <source>Choose the course's CRS as EPSG:n.</source>
+        <translation>Das KBS des Platzes als EPSG:n wählen.</translation>
     </message>
     <message>
         <location filename="../../desk/toolbar.py"/>
@@ -383,6 +670,36 @@
         <location filename="../../desk/dates_panel.py"/>
         <source>Click to see this date alone.</source>
         <translation>Klicken, um nur dieses Datum zu sehen.</translation>
+    </message>
+    <message>
+        <location filename="../../store/course_file.py"/>
+        <source>Close it in other programs and try again; if that does not help, take a backup.</source>
+        <translation>Sie in anderen Programmen schließen und erneut versuchen; hilft das nicht, eine Sicherungskopie nehmen.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/window.py"/>
+        <source>Close programs that show them (remove their layers in QGIS too) and run again.</source>
+        <translation>Programme schließen, die sie anzeigen (auch ihre Layer in QGIS entfernen), und erneut ausführen.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_drawing.py"/>
+        <source>Close the boundary</source>
+        <translation>Platzgrenze schließen</translation>
+    </message>
+    <message>
+        <location filename="../../store/writing.py"/>
+        <source>Close the course in other programs, or save or discard edits to it, and try again.</source>
+        <translation>Den Platz in anderen Programmen schließen oder Änderungen daran speichern oder verwerfen, dann erneut versuchen.</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Colour</source>
+        <translation>Farbe</translation>
+    </message>
+    <message>
+        <location filename="../../store/scorecard.py"/>
+        <source>Column {number} of the scorecard “{path}” has no heading.</source>
+        <translation>Spalte {number} der Scorekarte „{path}“ hat keine Überschrift.</translation>
     </message>
     <message>
         <location filename="../../desk/dates_panel.py"/>
@@ -415,6 +732,56 @@
         <translation>Die gewählten Zeilen oder sonst die ganze Tabelle kopieren, wie gezeigt (Strg+C).</translation>
     </message>
     <message>
+        <location filename="../../measure/checks_of_rows.py"/>
+        <source>Correct it in the table.</source>
+        <translation>In der Tabelle berichtigen.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_rows.py"/>
+        <source>Correct one of them: each index is given once.</source>
+        <translation>Einen davon berichtigen: Jeder Stroke Index wird nur einmal vergeben.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>Correct the hole’s line, or its form.</source>
+        <translation>Die Linie der Bahn oder ihr Formular berichtigen.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>Correct the name on the tee, or add the tee set to the table.</source>
+        <translation>Den Namen am Abschlag berichtigen oder das Abschlagset in die Tabelle eintragen.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_rows.py"/>
+        <source>Correct the number of one of them, or delete it.</source>
+        <translation>Die Nummer einer der beiden berichtigen oder die Linie löschen.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_rows.py"/>
+        <source>Correct the number, or draw that hole’s line of play.</source>
+        <translation>Die Nummer berichtigen oder die Spiellinie dieser Bahn zeichnen.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_rows.py"/>
+        <source>Correct the row in the attribute table, draw it anew, or delete it.</source>
+        <translation>Die Zeile in der Attributtabelle berichtigen, neu zeichnen oder löschen.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_rows.py"/>
+        <source>Correct the scorecard, or add the tee set.</source>
+        <translation>Die Scorekarte berichtigen oder das Abschlagset eintragen.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_rows.py"/>
+        <source>Correct the value in the attribute table or the form.</source>
+        <translation>Den Wert in der Attributtabelle oder im Formular berichtigen.</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Corridor either side of play (yd)</source>
+        <translation>Korridor beiderseits der Spiellinie (yd)</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <source>Counted from the tee</source>
         <translation>Vom Abschlag an gezählt</translation>
@@ -422,7 +789,9 @@
     <message>
         <location filename="../../desk/measure_dialog.py"/>
         <location filename="../../desk/toolbar.py"/>
+        <location filename="../../model/kinds.py"/>
         <location filename="../../processing/algorithm.py"/>
+        <location filename="../../store/layer_group.py"/>
         <source>Course</source>
         <translation>Platz</translation>
     </message>
@@ -448,14 +817,30 @@
         <translation>Platzdatei (*.gpkg);;Alle Dateien (*)</translation>
     </message>
     <message>
+        <location filename="../../store/course_file.py"/>
+        <source>Courses in a shared database are not available in this version.</source>
+        <translation>Plätze in einer gemeinsamen Datenbank gibt es in dieser Version nicht.</translation>
+    </message>
+    <message>
         <location filename="../../desk/dates_panel.py"/>
+        <location filename="../../model/kinds.py"/>
         <source>Credit</source>
         <translation>Nachweis</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Crown radius (m)</source>
+        <translation>Kronenradius (m)</translation>
     </message>
     <message>
         <location filename="../../desk/toolbar.py"/>
         <source>Cut the turned pictures of holes and greens out of an image</source>
         <translation>Gedrehte Bildausschnitte der Bahnen und Grüns aus einem Bild schneiden</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_drawing.py"/>
+        <source>Cut the {greater} out of the {lesser}</source>
+        <translation>{greater} aus {lesser} ausschneiden</translation>
     </message>
     <message>
         <location filename="../../processing/export_windows.py"/>
@@ -478,9 +863,54 @@
         <translation>Bilddatum</translation>
     </message>
     <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>Delete it and draw it from the back tee to the green.</source>
+        <translation>Sie löschen und vom hintersten Abschlag zum Grün zeichnen.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_drawing.py"/>
+        <source>Delete it, or draw it anew.</source>
+        <translation>Löschen oder neu zeichnen.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_drawing.py"/>
+        <source>Delete one of them. One feature may serve several holes, and one tee several tee sets.</source>
+        <translation>Eines davon löschen. Ein Objekt kann zu mehreren Bahnen gehören, ein Abschlag zu mehreren Abschlagsets.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_rows.py"/>
+        <source>Delete the empty row</source>
+        <translation>Die leere Zeile löschen</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_drawing.py"/>
+        <source>Delete the ring with the vertex tool or “Delete ring”.</source>
+        <translation>Den Ring mit dem Stützpunktwerkzeug oder „Ring löschen“ entfernen.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_drawing.py"/>
+        <source>Delete the {kind}</source>
+        <translation>{kind} löschen</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_drawing.py"/>
+        <source>Delete the {kind} that is not saved yet</source>
+        <translation>{kind} löschen (noch nicht gespeichert)</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_drawing.py"/>
+        <source>Delete the {kind} {number}</source>
+        <translation>{kind} {number} löschen</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <source>Depth</source>
         <translation>Tiefe</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Description</source>
+        <translation>Beschreibung</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -491,6 +921,16 @@
         <location filename="../../desk/figures.py"/>
         <source>Direction</source>
         <translation>Richtung</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Distance marker</source>
+        <translation>Entfernungsmarke</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Distance markers state to</source>
+        <translation>Entfernungsmarken gelten bis</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -523,19 +963,66 @@
         <translation>Zweifelhaft</translation>
     </message>
     <message>
+        <location filename="../../store/openstreetmap.py"/>
+        <source>Download it again, or choose another file (.osm, .osm.pbf or GeoJSON).</source>
+        <translation>Erneut herunterladen oder eine andere Datei (.osm, .osm.pbf oder GeoJSON) wählen.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_rows.py"/>
+        <source>Draw it anew, or delete its row.</source>
+        <translation>Neu zeichnen oder die Zeile löschen.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>Draw it from a sharper or better registered image, or one in which nothing hides it.</source>
+        <translation>Nach einem schärferen oder besser eingepassten Bild zeichnen oder nach einem, in dem nichts die Sicht verdeckt.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>Draw it from the back tee over the turn points to the green.</source>
+        <translation>Vom hintersten Abschlag über die Knickpunkte zum Grün zeichnen.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_drawing.py"/>
+        <source>Draw its end on to where it belongs.</source>
+        <translation>Das Ende bis dorthin weiterzeichnen, wo es hingehört.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>Draw its green.</source>
+        <translation>Das Grün zeichnen.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/windows.py"/>
         <location filename="../../processing/export_windows.py"/>
         <source>Draw its line of play from the back tee to the green.</source>
         <translation>Die Spiellinie vom hintersten Abschlag bis zum Grün zeichnen.</translation>
     </message>
     <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>Draw its tees, or their permanent markers.</source>
+        <translation>Die Abschläge oder ihre Abschlagplatten zeichnen.</translation>
+    </message>
+    <message>
         <location filename="../../desk/turning.py"/>
+        <location filename="../../guide/windows.py"/>
         <source>Draw the green and give it this hole’s number.</source>
         <translation>Das Grün zeichnen und ihm die Nummer dieser Bahn geben.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>Draw the green anew.</source>
+        <translation>Das Grün neu zeichnen.</translation>
     </message>
     <message>
         <location filename="../../desk/toolbar.py"/>
         <source>Draw the line from tee to green in the layer “Line of play”, or bring features in.</source>
         <translation>Die Linie vom Abschlag zum Grün im Layer „Spiellinie“ zeichnen oder Objekte einlesen.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>Draw the tee, or name the set on the tee it shares.</source>
+        <translation>Den Abschlag zeichnen oder das Set an dem Abschlag nennen, den es mitbenutzt.</translation>
     </message>
     <message>
         <location filename="../../desk/draw_tool.py"/>
@@ -584,6 +1071,21 @@
         <translation>Fehler</translation>
     </message>
     <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Event</source>
+        <translation>Wettspiel</translation>
+    </message>
+    <message>
+        <location filename="../../store/openstreetmap.py"/>
+        <source>Export it again, or choose another file.</source>
+        <translation>Erneut exportieren oder eine andere Datei wählen.</translation>
+    </message>
+    <message>
+        <location filename="../../store/openstreetmap.py"/>
+        <source>Export the features as GeoJSON (overpass-turbo or QGIS elsewhere) and bring that in.</source>
+        <translation>Die Objekte als GeoJSON exportieren (overpass-turbo oder ein anderes QGIS) und das übernehmen.</translation>
+    </message>
+    <message>
         <location filename="../../processing/export_windows.py"/>
         <source>Export windows</source>
         <translation>Bildausschnitte exportieren</translation>
@@ -592,6 +1094,16 @@
         <location filename="../../processing/import_features.py"/>
         <source>Extent</source>
         <translation>Ausdehnung</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Fairway</source>
+        <translation>Fairway</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Fairway widths every (yd)</source>
+        <translation>Fairwaybreiten alle (yd)</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -609,14 +1121,29 @@
         <translation>Eingelesene Objekte je Layer</translation>
     </message>
     <message>
+        <location filename="../../imagery/window.py"/>
+        <source>Fetch the image again, or choose another one.</source>
+        <translation>Das Bild erneut beschaffen oder ein anderes wählen.</translation>
+    </message>
+    <message>
         <location filename="../../desk/hole_panel.py"/>
         <source>Figures</source>
         <translation>Maße</translation>
     </message>
     <message>
+        <location filename="../../measure/checks_of_drawing.py"/>
+        <source>Fill what was left open</source>
+        <translation>Ausgespartes füllen</translation>
+    </message>
+    <message>
         <location filename="../../desk/toolbar.py"/>
         <source>Find the distance markers that do not stand where they say</source>
         <translation>Die Entfernungsmarken finden, die nicht dort stehen, wo sie es angeben</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Flight</source>
+        <translation>Flight</translation>
     </message>
     <message>
         <location filename="../../desk/dates_panel.py"/>
@@ -709,12 +1236,98 @@
         <translation>Ab {}</translation>
     </message>
     <message>
+        <location filename="../../store/course_file.py"/>
+        <source>GDAL gave no reason</source>
+        <translation>GDAL nannte keinen Grund</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/window.py"/>
+        <source>Georeference it first (Raster, Georeferencer) and choose the georeferenced image.</source>
+        <translation>Es zuerst georeferenzieren (Raster, Georeferenzierung) und das georeferenzierte Bild wählen.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/windows.py"/>
+        <source>Give SCALE as its denominator, such as 480 for 1:480.</source>
+        <translation>Den Maßstab (SCALE) als Nenner angeben, etwa 480 für 1:480.</translation>
+    </message>
+    <message>
+        <location filename="../../store/course_file.py"/>
+        <source>Give a CRS as EPSG:n.</source>
+        <translation>Ein KBS als EPSG:n angeben.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>Give each green only the holes that are played to it.</source>
+        <translation>Jedem Grün nur die Bahnen zuordnen, die auf es gespielt werden.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>Give each tee the tee set that plays from it.</source>
+        <translation>Jedem Abschlag das Abschlagset zuordnen, das von ihm spielt.</translation>
+    </message>
+    <message>
+        <location filename="../../store/course_file.py"/>
+        <source>Give it a name.</source>
+        <translation>Einen Namen vergeben.</translation>
+    </message>
+    <message>
+        <location filename="../../store/scorecard.py"/>
+        <source>Give it a row for each hole.</source>
+        <translation>Für jede Bahn eine Zeile eintragen.</translation>
+    </message>
+    <message>
         <location filename="../../desk/dates.py"/>
         <source>Give it as year-month-day.</source>
         <translation>Als Jahr-Monat-Tag angeben.</translation>
     </message>
     <message>
+        <location filename="../../measure/checks_of_rows.py"/>
+        <source>Give it its hole’s number; write “{practice}” in its note if it belongs to none.</source>
+        <translation>Die Nummer der Bahn eintragen; „{practice}“ in die Notiz schreiben, wenn es zu keiner gehört.</translation>
+    </message>
+    <message>
+        <location filename="../../store/writing.py"/>
+        <source>Give it to one hole.</source>
+        <translation>Einer einzigen Bahn zuordnen.</translation>
+    </message>
+    <message>
+        <location filename="../../store/vector_source.py"/>
+        <source>Give its coordinate system as SOURCE_CRS, such as EPSG:32630.</source>
+        <translation>Ihr Koordinatensystem als SOURCE_CRS angeben, etwa EPSG:32630.</translation>
+    </message>
+    <message>
+        <location filename="../../store/openstreetmap.py"/>
+        <source>Give the KIND of its features to bring it in as a plain vector file.</source>
+        <translation>Die Art (KIND) der Objekte angeben, um sie als einfache Vektordatei zu übernehmen.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>Give the hole an approach distance.</source>
+        <translation>Der Bahn eine Annäherungsentfernung geben.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>Give the hole another approach distance, or move the point it is taken from.</source>
+        <translation>Der Bahn eine andere Annäherungsentfernung geben oder den Punkt verschieben, von dem sie genommen wird.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/windows.py"/>
+        <source>Give the size of the page panel in millimetres, such as 100 x 150 at 300.</source>
+        <translation>Die Größe des Bildfelds in Millimetern angeben, etwa 100 x 150 bei 300.</translation>
+    </message>
+    <message>
+        <location filename="../../store/scorecard.py"/>
+        <source>Give the tee set another name.</source>
+        <translation>Dem Abschlagset einen anderen Namen geben.</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Given by</source>
+        <translation>Angegeben durch</translation>
+    </message>
+    <message>
         <location filename="../../desk/pointer.py"/>
+        <location filename="../../model/kinds.py"/>
         <source>Green</source>
         <translation>Grün</translation>
     </message>
@@ -744,6 +1357,17 @@
         <translation>Boden</translation>
     </message>
     <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Ground sample distance (m)</source>
+        <translation>Bodenauflösung (m)</translation>
+    </message>
+    <message>
+        <location filename="../../store/scorecard.py"/>
+        <source>Head it with the name of its tee set, or delete it.</source>
+        <translation>Sie mit dem Namen des Abschlagsets überschreiben oder löschen.</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
         <location filename="../../processing/export_windows.py"/>
         <source>Height (mm)</source>
         <translation>Höhe (mm)</translation>
@@ -757,6 +1381,8 @@
         <location filename="../../desk/figures.py"/>
         <location filename="../../desk/hole_panel.py"/>
         <location filename="../../desk/toolbar.py"/>
+        <location filename="../../model/kinds.py"/>
+        <location filename="../../store/styling.py"/>
         <source>Hole</source>
         <translation>Bahn</translation>
     </message>
@@ -766,9 +1392,20 @@
         <translation>Bahn {number} lässt sich nicht zeigen: Weder eine Spiellinie noch ein Abschlag und ein Grün sind gezeichnet.</translation>
     </message>
     <message>
+        <location filename="../../guide/windows.py"/>
+        <source>Hole {number} has no green, so there is no window of it.</source>
+        <translation>Bahn {number} hat kein Grün, deshalb gibt es davon keinen Bildausschnitt.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/course.py"/>
         <location filename="../../processing/export_windows.py"/>
         <source>Hole {number} is not in the course.</source>
         <translation>Bahn {number} gibt es auf dem Platz nicht.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/windows.py"/>
+        <source>Hole {number} starts where it ends, so no direction of play is known.</source>
+        <translation>Bahn {number} beginnt, wo sie endet, deshalb ist keine Spielrichtung bekannt.</translation>
     </message>
     <message>
         <location filename="../../desk/checks_panel.py"/>
@@ -787,6 +1424,7 @@
     </message>
     <message>
         <location filename="../../desk/measure_dialog.py"/>
+        <location filename="../../model/kinds.py"/>
         <location filename="../../processing/algorithm.py"/>
         <source>Holes</source>
         <translation>Bahnen</translation>
@@ -822,9 +1460,25 @@
         <translation>Wie gut das Gezeichnete im Bild zu sehen ist</translation>
     </message>
     <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Id</source>
+        <translation>Kennung</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_drawing.py"/>
+        <source>If they are one piece of ground, draw the gap over with “Reshape”, or merge them.</source>
+        <translation>Wenn beide eine Fläche sind, die Lücke mit „Objekte umformen“ überzeichnen oder beide verschmelzen.</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
         <location filename="../../processing/export_windows.py"/>
         <source>Image</source>
         <translation>Bild</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Image date</source>
+        <translation>Bilddatum</translation>
     </message>
     <message>
         <location filename="../../desk/comparing.py"/>
@@ -832,14 +1486,44 @@
         <translation>Bild vom {}</translation>
     </message>
     <message>
+        <location filename="../../store/recovery.py"/>
+        <source>It is kept as “{path}”.</source>
+        <translation>Sie bleibt als „{path}“ erhalten.</translation>
+    </message>
+    <message>
         <location filename="../../desk/dates_panel.py"/>
         <source>It may be &amp;printed</source>
         <translation>Darf ge&amp;druckt werden</translation>
     </message>
     <message>
+        <location filename="../../store/vector_source.py"/>
+        <source>It needs a row of column names and a row for each point.</source>
+        <translation>Nötig sind eine Zeile mit Spaltennamen und eine Zeile für jeden Punkt.</translation>
+    </message>
+    <message>
         <location filename="../../desk/dates_panel.py"/>
         <source>It needs two dates of the course in the project.</source>
         <translation>Dazu müssen zwei Bilddaten des Platzes im Projekt sein.</translation>
+    </message>
+    <message>
+        <location filename="../../store/course_file.py"/>
+        <source>It was made with a newer Yardwright: update the plugin.</source>
+        <translation>Sie stammt von einem neueren Yardwright: die Erweiterung aktualisieren.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_drawing.py"/>
+        <source>Join the ends</source>
+        <translation>Die Enden verbinden</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>Keep one permanent marker a tee set.</source>
+        <translation>Je Abschlagset nur eine Abschlagplatte behalten.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/windows.py"/>
+        <source>Keep the course in the UTM zone it lies in: start a new course there and bring the features in.</source>
+        <translation>Den Platz in der UTM-Zone führen, in der er liegt: dort einen neuen Platz anlegen und die Objekte übernehmen.</translation>
     </message>
     <message>
         <location filename="../../processing/import_features.py"/>
@@ -848,6 +1532,7 @@
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
+        <location filename="../../model/kinds.py"/>
         <source>Label</source>
         <translation>Name</translation>
     </message>
@@ -867,9 +1552,39 @@
         <translation>Vorlegen</translation>
     </message>
     <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Lay-ups to leave (yd, with commas)</source>
+        <translation>Vorlegen auf (yd, mit Kommas)</translation>
+    </message>
+    <message>
+        <location filename="../../store/reading.py"/>
+        <source>Layer {layer} lacks the fields {fields}; they count as empty.</source>
+        <translation>Dem Layer {layer} fehlen die Felder {fields}; sie gelten als leer.</translation>
+    </message>
+    <message>
+        <location filename="../../store/reading.py"/>
+        <source>Layer {layer}, feature {number}: {reason}.</source>
+        <translation>Layer {layer}, Objekt {number}: {reason}.</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <source>Leave</source>
         <translation>Austritt</translation>
+    </message>
+    <message>
+        <location filename="../../store/writing.py"/>
+        <source>Leave it empty or mend it.</source>
+        <translation>Leer lassen oder berichtigen.</translation>
+    </message>
+    <message>
+        <location filename="../../store/writing.py"/>
+        <source>Leave it out.</source>
+        <translation>Weglassen.</translation>
+    </message>
+    <message>
+        <location filename="../../store/writing.py"/>
+        <source>Leave that field out.</source>
+        <translation>Dieses Feld weglassen.</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -887,6 +1602,11 @@
         <translation>Bleibt auf jeder Seite der Bahn oder des Grüns frei, wenn kein Maßstab angegeben ist.</translation>
     </message>
     <message>
+        <location filename="../../store/bring_in.py"/>
+        <source>Left out ({count}), {why}: {things}</source>
+        <translation>Ausgelassen ({count}), {why}: {things}</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <location filename="../../desk/hole_panel.py"/>
         <location filename="../../desk/map_figures.py"/>
@@ -895,9 +1615,24 @@
         <translation>Länge</translation>
     </message>
     <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Length for a flight</source>
+        <translation>Länge für einen Flight</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <source>Lengths</source>
         <translation>Längen</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Licence</source>
+        <translation>Lizenz</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Line of play</source>
+        <translation>Spiellinie</translation>
     </message>
     <message>
         <location filename="../../desk/checks_panel.py"/>
@@ -925,16 +1660,46 @@
         <translation>Befunde aller Bahnen auflisten oder nur die der aktuellen Bahn</translation>
     </message>
     <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>Look again at its outline and at the approach.</source>
+        <translation>Umriss und Annäherung noch einmal ansehen.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>Look at the green’s outline and approach.</source>
+        <translation>Umriss und Annäherung des Grüns ansehen.</translation>
+    </message>
+    <message>
         <location filename="../../desk/hole_panel.py"/>
         <location filename="../../desk/toolbar.py"/>
         <source>Look at the hole before</source>
         <translation>Die vorige Bahn ansehen</translation>
     </message>
     <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>Look at the length; if it is right, the par is the committee’s to decide.</source>
+        <translation>Die Länge ansehen; stimmt sie, entscheidet die Spielleitung über das Par.</translation>
+    </message>
+    <message>
         <location filename="../../desk/hole_panel.py"/>
         <location filename="../../desk/toolbar.py"/>
         <source>Look at the next hole</source>
         <translation>Die nächste Bahn ansehen</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>Look at the tees, the turn points and the green; or correct the scorecard.</source>
+        <translation>Abschläge, Knickpunkte und Grün ansehen oder die Scorekarte berichtigen.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>Look at where it was drawn, and at what it states.</source>
+        <translation>Ansehen, wo sie gezeichnet wurde und was sie angibt.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>Look at where it was drawn. It would be true {distance} away, on a bearing of {bearing}°, at {x}, {y}.</source>
+        <translation>Ansehen, wo sie gezeichnet wurde. Richtig stünde sie {distance} entfernt, in Richtung {bearing}°, bei {x}, {y}.</translation>
     </message>
     <message>
         <location filename="../../desk/keeping.py"/>
@@ -947,6 +1712,11 @@
         <translation>Den ganzen Platz noch einmal durchsehen</translation>
     </message>
     <message>
+        <location filename="../../measure/checks_of_drawing.py"/>
+        <source>Look whether it, or the boundary, was drawn in the wrong place.</source>
+        <translation>Ansehen, ob eines von beiden an falscher Stelle gezeichnet wurde.</translation>
+    </message>
+    <message>
         <location filename="../../processing/start_course.py"/>
         <source>Made the course file {}</source>
         <translation>Platzdatei angelegt: {}</translation>
@@ -955,6 +1725,11 @@
         <location filename="../../desk/toolbar.py"/>
         <source>Make a new, empty course file and open it</source>
         <translation>Eine neue, leere Platzdatei anlegen und öffnen</translation>
+    </message>
+    <message>
+        <location filename="../../store/course_file.py"/>
+        <source>Make it first, or choose another folder.</source>
+        <translation>Ihn zuerst anlegen oder einen anderen Ordner wählen.</translation>
     </message>
     <message>
         <location filename="../../desk/dates_panel.py"/>
@@ -978,6 +1753,11 @@
         <translation>Rand (mm)</translation>
     </message>
     <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Mark figures less sure than (yd)</source>
+        <translation>Maße bemerken, die unsicherer sind als (yd)</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <location filename="../../desk/pointer.py"/>
         <source>Marker</source>
@@ -987,6 +1767,21 @@
         <location filename="../../desk/figures.py"/>
         <source>Markers</source>
         <translation>Marken</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Markers may be out by (yd)</source>
+        <translation>Erlaubter Fehler der Marken (yd)</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>May be printed</source>
+        <translation>Darf gedruckt werden</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Mean ellipsoidal height (m)</source>
+        <translation>Mittlere ellipsoidische Höhe (m)</translation>
     </message>
     <message>
         <location filename="../../desk/measure_dialog.py"/>
@@ -1007,6 +1802,16 @@
         <location filename="../../desk/figures.py"/>
         <source>Measured</source>
         <translation>Gemessen</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>Measured against the scorecard: {lengths}.</source>
+        <translation>Gemessen gegenüber der Scorekarte: {lengths}.</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Measured from the tee's</source>
+        <translation>Gemessen ab (Abschlag)</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -1034,6 +1839,16 @@
         <translation>Mit den Werkzeugen von QGIS beheben.</translation>
     </message>
     <message>
+        <location filename="../../store/scorecard.py"/>
+        <source>Mend these rows, or ask for the good rows only.</source>
+        <translation>Diese Zeilen berichtigen oder nur die brauchbaren Zeilen übernehmen lassen.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_drawing.py"/>
+        <source>Merge them if they are one bunker; else draw the margin of one of them anew.</source>
+        <translation>Beide verschmelzen, wenn sie ein Bunker sind; sonst den Rand eines der beiden neu zeichnen.</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <source>Middle</source>
         <translation>Mitte</translation>
@@ -1049,6 +1864,36 @@
         <translation>Versetzen (m)</translation>
     </message>
     <message>
+        <location filename="../../store/recovery.py"/>
+        <source>Move it away yourself.</source>
+        <translation>Die Datei selbst verschieben.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>Move its end to the middle of the green.</source>
+        <translation>Ihr Ende auf die Mitte des Grüns verschieben.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_drawing.py"/>
+        <source>Move its vertices with the vertex tool until it does not, or split it in two.</source>
+        <translation>Stützpunkte mit dem Stützpunktwerkzeug verschieben, bis er das nicht mehr tut, oder das Objekt teilen.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>Move or delete its turn points.</source>
+        <translation>Ihre Knickpunkte verschieben oder löschen.</translation>
+    </message>
+    <message>
+        <location filename="../../store/recovery.py"/>
+        <source>Move some of them away.</source>
+        <translation>Einige davon verschieben.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>Move the end of the line to the middle of the green</source>
+        <translation>Das Ende der Linie auf die Mitte des Grüns verschieben</translation>
+    </message>
+    <message>
         <location filename="../../desk/dates_panel.py"/>
         <source>Moves the divider; on the map {}, {}, {} and {} do</source>
         <translation>Verschiebt den Teiler; auf der Karte tun es {}, {}, {} und {}</translation>
@@ -1059,6 +1904,7 @@
         <translation>N</translation>
     </message>
     <message>
+        <location filename="../../model/kinds.py"/>
         <location filename="../../processing/start_course.py"/>
         <source>Name</source>
         <translation>Name</translation>
@@ -1067,6 +1913,11 @@
         <location filename="../../processing/import_features.py"/>
         <source>Name their KIND: {}.</source>
         <translation>Ihre Art als KIND angeben: {}.</translation>
+    </message>
+    <message>
+        <location filename="../../store/vector_source.py"/>
+        <source>Name them lon and lat (degrees), or x and y (in SOURCE_CRS or the course’s coordinate system).</source>
+        <translation>Sie lon und lat (Grad) nennen oder x und y (in SOURCE_CRS oder im Koordinatensystem des Platzes).</translation>
     </message>
     <message>
         <location filename="../../desk/toolbar.py"/>
@@ -1104,10 +1955,20 @@
         <translation>Es ist keine Platzdatei angegeben.</translation>
     </message>
     <message>
+        <location filename="../../store/course_file.py"/>
+        <source>No course was given.</source>
+        <translation>Es wurde kein Platz angegeben.</translation>
+    </message>
+    <message>
         <location filename="../../desk/hole_panel.py"/>
         <location filename="../../desk/toolbar.py"/>
         <source>No hole</source>
         <translation>Keine Bahn</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_rows.py"/>
+        <source>No hole has a stroke index.</source>
+        <translation>Keine Bahn hat einen Stroke Index.</translation>
     </message>
     <message>
         <location filename="../../desk/measure_dialog.py"/>
@@ -1130,6 +1991,16 @@
         <translation>Kein anderes Bilddatum im Projekt</translation>
     </message>
     <message>
+        <location filename="../../store/recovery.py"/>
+        <source>No recovery copy can be written, neither beside the course nor at “{path}”.</source>
+        <translation>Es lässt sich keine Sicherungskopie schreiben, weder neben dem Platz noch unter „{path}“.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>No tee is drawn for {names}, which the scorecard has.</source>
+        <translation>Kein Abschlag gezeichnet für {names}, obwohl die Scorekarte Längen dafür hat.</translation>
+    </message>
+    <message>
         <location filename="../../processing/export_windows.py"/>
         <source>No window was made. {whats}</source>
         <translation>Es wurde kein Bildausschnitt erstellt. {whats}</translation>
@@ -1145,6 +2016,16 @@
         <translation>Nicht zurückgeholt: {}.</translation>
     </message>
     <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Note on a hole</source>
+        <translation>Notiz zu einer Bahn</translation>
+    </message>
+    <message>
         <location filename="../../desk/hole_panel.py"/>
         <source>Note on hole {}</source>
         <translation>Notiz zu Bahn {}</translation>
@@ -1156,6 +2037,7 @@
     </message>
     <message>
         <location filename="../../desk/toolbar.py"/>
+        <location filename="../../store/bring_in.py"/>
         <source>Nothing new was brought in.</source>
         <translation>Es wurde nichts Neues eingelesen.</translation>
     </message>
@@ -1190,6 +2072,11 @@
         <translation>Auf {} Bahnen ist nichts zu beanstanden.</translation>
     </message>
     <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Number</source>
+        <translation>Nummer</translation>
+    </message>
+    <message>
         <location filename="../../processing/export_windows.py"/>
         <source>Number of windows made</source>
         <translation>Anzahl der erstellten Bildausschnitte</translation>
@@ -1198,6 +2085,21 @@
         <location filename="../../desk/figures.py"/>
         <source>Of the fairway there, square to the line of play</source>
         <translation>Des Fairways an dieser Stelle, rechtwinklig zur Spiellinie</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Off (yd)</source>
+        <translation>Von der Seite (yd)</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Off from</source>
+        <translation>Seite</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>On (yd)</source>
+        <translation>Ab Vorderkante (yd)</translation>
     </message>
     <message>
         <location filename="../../desk/keeping.py"/>
@@ -1240,6 +2142,11 @@
         <translation>Die mit QGIS gelieferte OSGeo4W-Shell öffnen, „{command}“ eingeben und QGIS neu starten.</translation>
     </message>
     <message>
+        <location filename="../../store/layer_group.py"/>
+        <source>Open the course again, or check that its file is still where it was.</source>
+        <translation>Den Platz erneut öffnen oder prüfen, ob seine Datei noch an ihrem Ort ist.</translation>
+    </message>
+    <message>
         <location filename="../../desk/dates.py"/>
         <source>Open the course again, which brings it back.</source>
         <translation>Den Platz erneut öffnen, dann ist er wieder da.</translation>
@@ -1253,6 +2160,16 @@
         <location filename="../../desk/toolbar.py"/>
         <source>OpenStreetMap</source>
         <translation>OpenStreetMap</translation>
+    </message>
+    <message>
+        <location filename="../../store/openstreetmap.py"/>
+        <source>OpenStreetMap gives its length as {length}</source>
+        <translation>OpenStreetMap gibt die Länge mit {length} an</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Order</source>
+        <translation>Reihenfolge</translation>
     </message>
     <message>
         <location filename="../../processing/start_course.py"/>
@@ -1275,8 +2192,15 @@
         <translation>Gesamtbreite</translation>
     </message>
     <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Pair</source>
+        <translation>Paar</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <location filename="../../desk/hole_panel.py"/>
+        <location filename="../../measure/checklist.py"/>
+        <location filename="../../model/kinds.py"/>
         <source>Par</source>
         <translation>Par</translation>
     </message>
@@ -1284,6 +2208,41 @@
         <location filename="../../desk/figures.py"/>
         <source>Par check</source>
         <translation>Par-Prüfung</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Par lengths for</source>
+        <translation>Par-Längen für</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/window.py"/>
+        <source>Part of the image cannot be read: {reason}.</source>
+        <translation>Ein Teil des Bildes ist nicht lesbar: {reason}.</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Patch from another date</source>
+        <translation>Stück aus anderem Bilddatum</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Path</source>
+        <translation>Weg</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Penalty area</source>
+        <translation>Penalty Area</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Permanent tee marker</source>
+        <translation>Abschlagplatte</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Pin (hole location)</source>
+        <translation>Lochposition (Fahne)</translation>
     </message>
     <message>
         <location filename="../../processing/export_windows.py"/>
@@ -1304,6 +2263,11 @@
         <location filename="../../desk/toolbar.py"/>
         <source>Play &amp;up</source>
         <translation>Spielrichtung &amp;oben</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Played on</source>
+        <translation>Gespielt am</translation>
     </message>
     <message>
         <location filename="../../desk/toolbar.py"/>
@@ -1331,6 +2295,11 @@
         <translation>Zurückgeholt, noch nicht gespeichert: {}.</translation>
     </message>
     <message>
+        <location filename="../../guide/rendered.py"/>
+        <source>QGIS could not draw the image: {reasons}.</source>
+        <translation>QGIS konnte das Bild nicht darstellen: {reasons}.</translation>
+    </message>
+    <message>
         <location filename="../../desk/keeping.py"/>
         <source>QGIS ended before they were saved; the recovery copy “{}” has them.</source>
         <translation>QGIS endete, bevor sie gespeichert waren; die Sicherungskopie „{}“ enthält sie.</translation>
@@ -1351,9 +2320,24 @@
         <translation>Den Platz erneut lesen und neu messen. Änderungen werden von selbst übernommen.</translation>
     </message>
     <message>
+        <location filename="../../store/symbols.py"/>
+        <source>Red stakes</source>
+        <translation>Rote Pfähle</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Registration error (m)</source>
+        <translation>Einpassfehler (m)</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <source>Remark</source>
         <translation>Bemerkung</translation>
+    </message>
+    <message>
+        <location filename="../../store/bring_in.py"/>
+        <source>Remark: {remark}</source>
+        <translation>Bemerkung: {remark}</translation>
     </message>
     <message>
         <location filename="../../desk/measure_dialog.py"/>
@@ -1371,6 +2355,11 @@
         <translation>Bemerkungen zum Platz</translation>
     </message>
     <message>
+        <location filename="../../store/scorecard.py"/>
+        <source>Rename or delete one of them.</source>
+        <translation>Eine davon umbenennen oder löschen.</translation>
+    </message>
+    <message>
         <location filename="../../desk/measure_dialog.py"/>
         <source>Replace the tables?</source>
         <translation>Tabellen ersetzen?</translation>
@@ -1386,9 +2375,40 @@
         <translation>Rechts</translation>
     </message>
     <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Rough</source>
+        <translation>Rough</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <location filename="../../store/styling.py"/>
+        <source>Round</source>
+        <translation>Runde</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Round of an event</source>
+        <translation>Runde eines Wettspiels</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <source>Run-out</source>
         <translation>Auslauf</translation>
+    </message>
+    <message>
+        <location filename="../../store/vector_source.py"/>
+        <source>SOURCE_CRS was not used: {source} has its own, {crs}.</source>
+        <translation>SOURCE_CRS wurde nicht verwendet: {source} hat ein eigenes, {crs}.</translation>
+    </message>
+    <message>
+        <location filename="../../store/vector_source.py"/>
+        <source>Save it as CSV in UTF-8 with a row of column names.</source>
+        <translation>Als CSV in UTF-8 mit einer Zeile Spaltennamen speichern.</translation>
+    </message>
+    <message>
+        <location filename="../../store/scorecard.py"/>
+        <source>Save it as “CSV UTF-8” and try again.</source>
+        <translation>Als „CSV UTF-8“ speichern und erneut versuchen.</translation>
     </message>
     <message>
         <location filename="../../desk/keeping.py"/>
@@ -1396,7 +2416,13 @@
         <translation>Oft speichern und prüfen, ob auf dem Datenträger Platz ist.</translation>
     </message>
     <message>
+        <location filename="../../store/recovery.py"/>
+        <source>Save often, and check that these folders may be written to.</source>
+        <translation>Oft speichern und prüfen, ob in diese Ordner geschrieben werden darf.</translation>
+    </message>
+    <message>
         <location filename="../../desk/editing.py"/>
+        <location filename="../../store/recovery.py"/>
         <source>Save or undo what is being edited there, then try again.</source>
         <translation>Dortige Änderungen speichern oder rückgängig machen, dann erneut versuchen.</translation>
     </message>
@@ -1406,12 +2432,19 @@
         <translation>Angeben, in welcher Datei der Platz liegen soll.</translation>
     </message>
     <message>
+        <location filename="../../model/kinds.py"/>
         <location filename="../../processing/export_windows.py"/>
         <source>Scale 1 :</source>
         <translation>Maßstab 1 :</translation>
     </message>
     <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Schema version</source>
+        <translation>Schemaversion</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
+        <location filename="../../model/kinds.py"/>
         <location filename="../../processing/start_course.py"/>
         <source>Scorecard</source>
         <translation>Scorekarte</translation>
@@ -1437,9 +2470,34 @@
         <translation>Sehen, was von der Bahn gezeichnet ist, und ihre Maße</translation>
     </message>
     <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Seen in image</source>
+        <translation>Zu sehen im Bild</translation>
+    </message>
+    <message>
         <location filename="../../desk/dates.py"/>
         <source>Set its coordinate reference system in its properties, then try again.</source>
         <translation>In den Layereigenschaften das Koordinatenbezugssystem setzen, dann erneut versuchen.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/window.py"/>
+        <source>Set the layer's CRS in QGIS (Layer, Set CRS of Layer), or write it into the file.</source>
+        <translation>Das KBS des Layers in QGIS setzen (Layer, Layer-KBS setzen) oder in die Datei schreiben.</translation>
+    </message>
+    <message>
+        <location filename="../../store/course_file.py"/>
+        <source>Set the system of its layers in QGIS, or start a new course and bring the features in.</source>
+        <translation>Das System seiner Layer in QGIS setzen oder einen neuen Platz anlegen und die Objekte übernehmen.</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Shift east (m)</source>
+        <translation>Verschiebung nach Osten (m)</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Shift north (m)</source>
+        <translation>Verschiebung nach Norden (m)</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -1472,6 +2530,11 @@
         <translation>Die Bilder des Platzes nach Datum zeigen und zwei davon vergleichen</translation>
     </message>
     <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Shows</source>
+        <translation>Zeigt</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <source>Side</source>
         <translation>Seite</translation>
@@ -1482,14 +2545,40 @@
         <translation>Nebeneinander</translation>
     </message>
     <message>
+        <location filename="../../model/kinds.py"/>
         <location filename="../../processing/import_features.py"/>
         <source>Source</source>
         <translation>Quelle</translation>
     </message>
     <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Stakes</source>
+        <translation>Pfähle</translation>
+    </message>
+    <message>
+        <location filename="../../store/symbols.py"/>
+        <source>Stakes not known</source>
+        <translation>Pfähle nicht bekannt</translation>
+    </message>
+    <message>
         <location filename="../../processing/start_course.py"/>
         <source>Start a course</source>
         <translation>Platz anlegen</translation>
+    </message>
+    <message>
+        <location filename="../../store/course_file.py"/>
+        <source>Start a new course and bring the features in.</source>
+        <translation>Einen neuen Platz anlegen und die Objekte übernehmen.</translation>
+    </message>
+    <message>
+        <location filename="../../store/course_file.py"/>
+        <source>Start a new course and bring the features of the old one in.</source>
+        <translation>Einen neuen Platz anlegen und die Objekte des alten übernehmen.</translation>
+    </message>
+    <message>
+        <location filename="../../store/writing.py"/>
+        <source>Start a new course.</source>
+        <translation>Einen neuen Platz anlegen.</translation>
     </message>
     <message>
         <location filename="../../desk/in_hand.py"/>
@@ -1507,9 +2596,35 @@
         <translation>Angabe</translation>
     </message>
     <message>
+        <location filename="../../model/kinds.py"/>
+        <source>States (m)</source>
+        <translation>Angabe (m)</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>States (yd)</source>
+        <translation>Angabe (yd)</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>States the distance to</source>
+        <translation>Angabe gilt bis</translation>
+    </message>
+    <message>
         <location filename="../../desk/drawing_bar.py"/>
         <source>Straight sides from click to click</source>
         <translation>Gerade Seiten von Klick zu Klick</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checklist.py"/>
+        <location filename="../../model/kinds.py"/>
+        <source>Stroke index</source>
+        <translation>Stroke Index</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_rows.py"/>
+        <source>Stroke index {index} is hole {other}’s too.</source>
+        <translation>Stroke Index {index} hat auch Bahn {other}.</translation>
     </message>
     <message>
         <location filename="../../desk/dates_panel.py"/>
@@ -1517,9 +2632,64 @@
         <translation>Schieber</translation>
     </message>
     <message>
+        <location filename="../../store/reading.py"/>
+        <source>Table course_info has {count} rows instead of one; the first counts.</source>
+        <translation>Die Tabelle course_info hat {count} Zeilen statt einer; die erste gilt.</translation>
+    </message>
+    <message>
+        <location filename="../../store/reading.py"/>
+        <source>Table course_info, layup_yd: {reason} {default} counts.</source>
+        <translation>Tabelle course_info, layup_yd: {reason} Es gilt {default}.</translation>
+    </message>
+    <message>
+        <location filename="../../store/reading.py"/>
+        <source>Table course_info: {field} {value} was not used; {default} counts.</source>
+        <translation>Tabelle course_info: {field} {value} wurde nicht verwendet; es gilt {default}.</translation>
+    </message>
+    <message>
+        <location filename="../../store/reading.py"/>
+        <source>Table course_info: {remark}.</source>
+        <translation>Tabelle course_info: {remark}.</translation>
+    </message>
+    <message>
+        <location filename="../../store/reading.py"/>
+        <source>Table {table}, row {row}: {reason}.</source>
+        <translation>Tabelle {table}, Zeile {row}: {reason}.</translation>
+    </message>
+    <message>
         <location filename="../../processing/algorithm.py"/>
         <source>Table {}</source>
         <translation>Tabelle {}</translation>
+    </message>
+    <message>
+        <location filename="../../store/layer_group.py"/>
+        <source>Tables</source>
+        <translation>Tabellen</translation>
+    </message>
+    <message>
+        <location filename="../../store/tables.py"/>
+        <source>Tables cannot be written as “{form}”.</source>
+        <translation>Tabellen können nicht als „{form}“ geschrieben werden.</translation>
+    </message>
+    <message>
+        <location filename="../../store/course_file.py"/>
+        <source>Take a copy of the file from a backup, or start a new course and bring the features in.</source>
+        <translation>Eine Sicherungskopie der Datei nehmen oder einen neuen Platz anlegen und die Objekte übernehmen.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_drawing.py"/>
+        <source>Take away the loop</source>
+        <translation>Die Schleife entfernen</translation>
+    </message>
+    <message>
+        <location filename="../../store/tables.py"/>
+        <source>Take one of {forms}.</source>
+        <translation>Eines davon nehmen: {forms}.</translation>
+    </message>
+    <message>
+        <location filename="../../store/course_file.py"/>
+        <source>Take the UTM zone of the course.</source>
+        <translation>Die UTM-Zone des Platzes nehmen.</translation>
     </message>
     <message>
         <location filename="../../processing/start_course.py"/>
@@ -1532,13 +2702,35 @@
         <translation>Werkzeug nehmen</translation>
     </message>
     <message>
+        <location filename="../../store/course_file.py"/>
+        <source>Take yd or m.</source>
+        <translation>yd oder m nehmen.</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Taken on</source>
+        <translation>Aufgenommen am</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Target</source>
+        <translation>Zielpunkt</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
+        <location filename="../../model/kinds.py"/>
         <source>Tee</source>
         <translation>Abschlag</translation>
     </message>
     <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>Tee not saved yet names no tee set.</source>
+        <translation>Ein noch nicht gespeicherter Abschlag nennt kein Abschlagset.</translation>
+    </message>
+    <message>
         <location filename="../../desk/drawing_bar.py"/>
         <location filename="../../desk/hole_panel.py"/>
+        <location filename="../../model/kinds.py"/>
         <source>Tee set</source>
         <translation>Abschlagset</translation>
     </message>
@@ -1551,6 +2743,26 @@
         <location filename="../../desk/drawing_bar.py"/>
         <source>Tee set…</source>
         <translation>Abschlagset…</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>Tee {numbers} names no tee set.</source>
+        <translation>Abschlag {numbers} nennt kein Abschlagset.</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Text</source>
+        <translation>Text</translation>
+    </message>
+    <message>
+        <location filename="../../store/writing.py"/>
+        <source>That kind needs a {geometry}.</source>
+        <translation>Diese Art braucht den Geometrietyp {geometry}.</translation>
+    </message>
+    <message>
+        <location filename="../../store/course_file.py"/>
+        <source>The GeoPackage “{path}” holds no course.</source>
+        <translation>Das GeoPackage „{path}“ enthält keinen Platz.</translation>
     </message>
     <message>
         <location filename="../../processing/export_windows.py"/>
@@ -1568,6 +2780,16 @@
         <translation>Der Algorithmus „{}“ fehlt.</translation>
     </message>
     <message>
+        <location filename="../../store/writing.py"/>
+        <source>The change could not be saved ({reason}).</source>
+        <translation>Die Änderung konnte nicht gespeichert werden ({reason}).</translation>
+    </message>
+    <message>
+        <location filename="../../measure/frame.py"/>
+        <source>The coordinate reference system “{crs}” is not known here.</source>
+        <translation>Das Koordinatenbezugssystem „{crs}“ ist hier nicht bekannt.</translation>
+    </message>
+    <message>
         <location filename="../../desk/keeping.py"/>
         <source>The copy is kept as “{}”.</source>
         <translation>Die Kopie bleibt als „{}“ erhalten.</translation>
@@ -1583,9 +2805,34 @@
         <translation>Der Platz</translation>
     </message>
     <message>
+        <location filename="../../store/writing.py"/>
+        <source>The course cannot be written to ({reason}).</source>
+        <translation>In den Platz kann nicht geschrieben werden ({reason}).</translation>
+    </message>
+    <message>
         <location filename="../../processing/algorithm.py"/>
         <source>The course file (.gpkg), or postgres:CONNECTION:SCHEMA for a course kept in a database.</source>
         <translation>Die Platzdatei (.gpkg) oder postgres:CONNECTION:SCHEMA für einen Platz in einer Datenbank.</translation>
+    </message>
+    <message>
+        <location filename="../../store/course_file.py"/>
+        <source>The course file “{path}” does not say which coordinate reference system it uses.</source>
+        <translation>Die Platzdatei „{path}“ nennt ihr Koordinatenbezugssystem nicht.</translation>
+    </message>
+    <message>
+        <location filename="../../store/course_file.py"/>
+        <source>The course file “{path}” has version {version}, older than the version {known} used now.</source>
+        <translation>Die Platzdatei „{path}“ hat Version {version}, älter als die jetzt verwendete Version {known}.</translation>
+    </message>
+    <message>
+        <location filename="../../store/course_file.py"/>
+        <source>The course file “{path}” has version {version}; this program knows version {known}.</source>
+        <translation>Die Platzdatei „{path}“ hat Version {version}; dieses Programm kennt Version {known}.</translation>
+    </message>
+    <message>
+        <location filename="../../store/course_file.py"/>
+        <source>The course file “{path}” lacks these layers: {layers}.</source>
+        <translation>Der Platzdatei „{path}“ fehlen diese Layer: {layers}.</translation>
     </message>
     <message>
         <location filename="../../processing/start_course.py"/>
@@ -1613,6 +2860,16 @@
         <translation>Dem Platz fehlt der Layer „Bilddatum“.</translation>
     </message>
     <message>
+        <location filename="../../store/course_file.py"/>
+        <source>The course has no name.</source>
+        <translation>Der Platz hat keinen Namen.</translation>
+    </message>
+    <message>
+        <location filename="../../store/writing.py"/>
+        <source>The course has no row in its table course_info.</source>
+        <translation>Der Platz hat keine Zeile in seiner Tabelle course_info.</translation>
+    </message>
+    <message>
         <location filename="../../desk/toolbar.py"/>
         <source>The course in hand</source>
         <translation>Der aktuelle Platz</translation>
@@ -1621,6 +2878,16 @@
         <location filename="../../desk/keeping.py"/>
         <source>The course is no longer in this project.</source>
         <translation>Der Platz ist nicht mehr in diesem Projekt.</translation>
+    </message>
+    <message>
+        <location filename="../../store/layer_group.py"/>
+        <source>The course “{name}” lacks these layers: {layers}.</source>
+        <translation>Dem Platz „{name}“ fehlen diese Layer: {layers}.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/windows.py"/>
+        <source>The course’s coordinate reference system bends the ground of hole {number} too much for a picture.</source>
+        <translation>Das Koordinatenbezugssystem des Platzes verzerrt das Gelände von Bahn {number} zu sehr für ein Bild.</translation>
     </message>
     <message>
         <location filename="../../processing/import_features.py"/>
@@ -1643,9 +2910,55 @@
         <translation>Der Nenner des Maßstabs, etwa 480 für 1:480. Leer: der größte Maßstab, bei dem die Bahn oder das Grün samt Rand Platz hat.</translation>
     </message>
     <message>
+        <location filename="../../measure/checks_of_drawing.py"/>
+        <source>The ends of {one} and {other} are {distance} apart.</source>
+        <translation>Die Enden liegen {distance} auseinander: {one} und {other}.</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <source>The feature; 4+5 is the middle between a pair</source>
         <translation>Das Objekt; 4+5 ist die Mitte zwischen einem Paar</translation>
+    </message>
+    <message>
+        <location filename="../../store/course_file.py"/>
+        <source>The file “{path}” already exists and was left as it is.</source>
+        <translation>Die Datei „{path}“ gibt es schon; sie wurde nicht verändert.</translation>
+    </message>
+    <message>
+        <location filename="../../store/course_file.py"/>
+        <source>The file “{path}” cannot be read ({reason}).</source>
+        <translation>Die Datei „{path}“ ist nicht lesbar ({reason}).</translation>
+    </message>
+    <message>
+        <location filename="../../store/course_file.py"/>
+        <source>The file “{path}” does not say which version of course file it is.</source>
+        <translation>Die Datei „{path}“ nennt die Version der Platzdatei nicht.</translation>
+    </message>
+    <message>
+        <location filename="../../store/course_file.py"/>
+        <source>The file “{path}” is damaged or in use ({reason}).</source>
+        <translation>Die Datei „{path}“ ist beschädigt oder in Gebrauch ({reason}).</translation>
+    </message>
+    <message>
+        <location filename="../../store/course_file.py"/>
+        <source>The file “{path}” is not a GeoPackage.</source>
+        <translation>Die Datei „{path}“ ist kein GeoPackage.</translation>
+    </message>
+    <message>
+        <location filename="../../store/openstreetmap.py"/>
+        <location filename="../../store/vector_source.py"/>
+        <source>The file “{path}” is not there.</source>
+        <translation>Die Datei „{path}“ ist nicht vorhanden.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/window.py"/>
+        <source>The files of “{name}” cannot be replaced ({reason}).</source>
+        <translation>Die Dateien von „{name}“ können nicht ersetzt werden ({reason}).</translation>
+    </message>
+    <message>
+        <location filename="../../store/scorecard.py"/>
+        <source>The first line must read hole,par,stroke_index,name and then a column for each tee set.</source>
+        <translation>Die erste Zeile muss hole,par,stroke_index,name lauten, danach folgt eine Spalte für jedes Abschlagset.</translation>
     </message>
     <message>
         <location filename="../../desk/keeping.py"/>
@@ -1658,9 +2971,49 @@
         <translation>Der Ordner, in den die Ergebnisse geschrieben werden; er wird bei Bedarf angelegt. Ergebnisse eines früheren Laufs werden ersetzt.</translation>
     </message>
     <message>
+        <location filename="../../store/tables.py"/>
+        <source>The folder “{folder}” cannot be made ({reason}).</source>
+        <translation>Der Ordner „{folder}“ kann nicht angelegt werden ({reason}).</translation>
+    </message>
+    <message>
         <location filename="../../processing/algorithm.py"/>
         <source>The folder “{}” cannot be made ({}).</source>
         <translation>Der Ordner „{}“ lässt sich nicht anlegen ({}).</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>The green is {depth} deep along its approach, which is unusual.</source>
+        <translation>Das Grün ist entlang der Annäherung {depth} tief, das ist ungewöhnlich.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>The green’s depth is uncertain by ± {size}.</source>
+        <translation>Die Tiefe des Grüns ist auf ± {size} unsicher.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>The hole has no green.</source>
+        <translation>Die Bahn hat kein Grün.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>The hole has no line of play.</source>
+        <translation>Die Bahn hat keine Spiellinie.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>The hole has no par.</source>
+        <translation>Die Bahn hat kein Par.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_rows.py"/>
+        <source>The hole has no stroke index.</source>
+        <translation>Die Bahn hat keinen Stroke Index.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>The hole has no tee.</source>
+        <translation>Die Bahn hat keinen Abschlag.</translation>
     </message>
     <message>
         <location filename="../../desk/measure_dialog.py"/>
@@ -1673,9 +3026,79 @@
         <translation>Gewählte Bahnen und Abschlagsets, als XLSX…</translation>
     </message>
     <message>
+        <location filename="../../imagery/window.py"/>
+        <source>The image cannot be used: {reason}.</source>
+        <translation>Das Bild ist nicht verwendbar: {reason}.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/window.py"/>
+        <source>The image counts pure white as “no image”; it was kept, or white sand would drop out.</source>
+        <translation>Das Bild wertet reines Weiß als „kein Bild“; es wurde behalten, sonst fiele weißer Sand heraus.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/window.py"/>
+        <source>The image does not say in which coordinate reference system it lies.</source>
+        <translation>Das Bild nennt sein Koordinatenbezugssystem nicht.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/window.py"/>
+        <source>The image does not say where on the ground it lies.</source>
+        <translation>Das Bild sagt nicht, wo im Gelände es liegt.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/window.py"/>
+        <source>The image shows nothing of this window.</source>
+        <translation>Das Bild zeigt nichts von diesem Bildausschnitt.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/window.py"/>
+        <source>The image “{image}” cannot be read: {reason}.</source>
+        <translation>Das Bild „{image}“ ist nicht lesbar: {reason}.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/window.py"/>
+        <source>The image “{image}” shows nothing of this window.</source>
+        <translation>Das Bild „{image}“ zeigt nichts von diesem Bildausschnitt.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/window.py"/>
+        <source>The image's values were spread so that {low} is black and {high} white.</source>
+        <translation>Die Werte des Bildes wurden so gespreizt, dass {low} schwarz und {high} weiß ist.</translation>
+    </message>
+    <message>
         <location filename="../../desk/dates_panel.py"/>
         <source>The layer is not in the project any more.</source>
         <translation>Der Layer ist nicht mehr im Projekt.</translation>
+    </message>
+    <message>
+        <location filename="../../store/writing.py"/>
+        <source>The layer “{layer}” cannot be edited.</source>
+        <translation>Der Layer „{layer}“ kann nicht bearbeitet werden.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/rendered.py"/>
+        <source>The layer “{layer}” cannot be opened.</source>
+        <translation>Der Layer „{layer}“ kann nicht geöffnet werden.</translation>
+    </message>
+    <message>
+        <location filename="../../store/writing.py"/>
+        <source>The layer “{layer}” cannot be written to.</source>
+        <translation>In den Layer „{layer}“ kann nicht geschrieben werden.</translation>
+    </message>
+    <message>
+        <location filename="../../store/writing.py"/>
+        <source>The layer “{layer}” has no field “{field}”.</source>
+        <translation>Der Layer „{layer}“ hat kein Feld „{field}“.</translation>
+    </message>
+    <message>
+        <location filename="../../store/course_file.py"/>
+        <source>The layer “{layer}” of the course file “{path}” cannot be read.</source>
+        <translation>Der Layer „{layer}“ der Platzdatei „{path}“ ist nicht lesbar.</translation>
+    </message>
+    <message>
+        <location filename="../../store/recovery.py"/>
+        <source>The layer “{name}” did not take what was to be put back.</source>
+        <translation>Der Layer „{name}“ hat nicht angenommen, was zurückgeholt werden sollte.</translation>
     </message>
     <message>
         <location filename="../../desk/editing.py"/>
@@ -1691,6 +3114,36 @@
         <location filename="../../desk/repairing.py"/>
         <source>The layer “{}” has no room for the repaired outline.</source>
         <translation>Der Layer „{}“ kann den reparierten Umriss nicht aufnehmen.</translation>
+    </message>
+    <message>
+        <location filename="../../store/course_file.py"/>
+        <source>The layers of the course file “{path}” are in different coordinate reference systems.</source>
+        <translation>Die Layer der Platzdatei „{path}“ liegen in verschiedenen Koordinatenbezugssystemen.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>The length from {tees} is uncertain by ± {size}.</source>
+        <translation>Die Länge ab {tees} ist auf ± {size} unsicher.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>The line of play crosses itself.</source>
+        <translation>Die Spiellinie kreuzt sich selbst.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>The line of play ends {distance} from the green.</source>
+        <translation>Die Spiellinie endet {distance} vom Grün entfernt.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>The line of play has no two different points.</source>
+        <translation>Die Spiellinie hat keine zwei verschiedenen Punkte.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>The line of play is drawn from green to tee.</source>
+        <translation>Die Spiellinie ist vom Grün zum Abschlag gezeichnet.</translation>
     </message>
     <message>
         <location filename="../../desk/toolbar.py"/>
@@ -1723,9 +3176,89 @@
         <translation>Der Umriss kreuzt sich selbst und lässt sich so nicht messen.</translation>
     </message>
     <message>
+        <location filename="../../measure/checks_of_drawing.py"/>
+        <source>The outline of {thing} crosses or touches itself.</source>
+        <translation>Der Umriss kreuzt oder berührt sich selbst: {thing}.</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <source>The point of the green it states the distance to</source>
         <translation>Der Punkt des Grüns, bis zu dem sie die Entfernung angibt</translation>
+    </message>
+    <message>
+        <location filename="../../model/numbers.py"/>
+        <source>The range of holes “{text}” runs backwards.</source>
+        <translation>Der Bahnbereich „{text}“ läuft rückwärts.</translation>
+    </message>
+    <message>
+        <location filename="../../store/recovery.py"/>
+        <source>The recovery copy “{path}” cannot be read ({reason}).</source>
+        <translation>Die Sicherungskopie „{path}“ lässt sich nicht lesen ({reason}).</translation>
+    </message>
+    <message>
+        <location filename="../../store/recovery.py"/>
+        <source>The recovery copy “{path}” is damaged or is none, and cannot be put back.</source>
+        <translation>Die Sicherungskopie „{path}“ ist beschädigt oder keine; aus ihr lässt sich nichts zurückholen.</translation>
+    </message>
+    <message>
+        <location filename="../../store/recovery.py"/>
+        <source>The recovery copy “{path}” was written by a newer Yardwright.</source>
+        <translation>Die Sicherungskopie „{path}“ stammt von einem neueren Yardwright.</translation>
+    </message>
+    <message>
+        <location filename="../../store/vector_source.py"/>
+        <source>The rows of “{file}” are points, and the layer {kind} holds none.</source>
+        <translation>Die Zeilen von „{file}“ sind Punkte, der Layer {kind} enthält aber keine.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_rows.py"/>
+        <source>The scorecard names the tee set “{name}”, which is not in the table of tee sets.</source>
+        <translation>Die Scorekarte nennt das Abschlagset „{name}“, das nicht in der Tabelle der Abschlagsets steht.</translation>
+    </message>
+    <message>
+        <location filename="../../store/scorecard.py"/>
+        <source>The scorecard “{path}” cannot be read ({reason}).</source>
+        <translation>Die Scorekarte „{path}“ ist nicht lesbar ({reason}).</translation>
+    </message>
+    <message>
+        <location filename="../../store/scorecard.py"/>
+        <source>The scorecard “{path}” has no column “hole”.</source>
+        <translation>Die Scorekarte „{path}“ hat keine Spalte „hole“.</translation>
+    </message>
+    <message>
+        <location filename="../../store/scorecard.py"/>
+        <source>The scorecard “{path}” has no hole.</source>
+        <translation>Die Scorekarte „{path}“ hat keine Bahn.</translation>
+    </message>
+    <message>
+        <location filename="../../store/scorecard.py"/>
+        <source>The scorecard “{path}” has rows that cannot be used. {rows}.</source>
+        <translation>Die Scorekarte „{path}“ hat unbrauchbare Zeilen. {rows}.</translation>
+    </message>
+    <message>
+        <location filename="../../store/scorecard.py"/>
+        <source>The scorecard “{path}” has two columns “{name}”.</source>
+        <translation>Die Scorekarte „{path}“ hat zwei Spalten „{name}“.</translation>
+    </message>
+    <message>
+        <location filename="../../store/scorecard.py"/>
+        <source>The scorecard “{path}” is empty.</source>
+        <translation>Die Scorekarte „{path}“ ist leer.</translation>
+    </message>
+    <message>
+        <location filename="../../store/scorecard.py"/>
+        <source>The scorecard “{path}” is not a CSV file ({reason}).</source>
+        <translation>Die Scorekarte „{path}“ ist keine CSV-Datei ({reason}).</translation>
+    </message>
+    <message>
+        <location filename="../../store/scorecard.py"/>
+        <source>The scorecard “{path}” is not text in UTF-8.</source>
+        <translation>Die Scorekarte „{path}“ ist kein Text in UTF-8.</translation>
+    </message>
+    <message>
+        <location filename="../../store/scorecard.py"/>
+        <source>The scorecard “{path}” is not text.</source>
+        <translation>Die Scorekarte „{path}“ ist kein Text.</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -1753,6 +3286,26 @@
         <translation>Die Tabelle markers: angegebene und gemessene Entfernung, der Fehler (Angabe minus gemessen), das Urteil „true“ (stimmt) oder „off“ (weicht ab) und für eine abweichende Marke der vorgeschlagene Ort (im KBS des Platzes), wie weit und in welche Richtung sie zu versetzen ist. Ein Pfostenpaar hat eine Zeile je Pfosten und eine für die Mitte dazwischen.</translation>
     </message>
     <message>
+        <location filename="../../measure/checks_of_rows.py"/>
+        <source>The table of tee sets is empty, but {names} are used.</source>
+        <translation>Die Tabelle der Abschlagsets ist leer, benutzt werden aber {names}.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_rows.py"/>
+        <source>The table of tee sets is empty, but “{name}” is used.</source>
+        <translation>Die Tabelle der Abschlagsets ist leer, benutzt wird aber „{name}“.</translation>
+    </message>
+    <message>
+        <location filename="../../store/tables.py"/>
+        <source>The table “{name}” cannot be written ({reason}).</source>
+        <translation>Die Tabelle „{name}“ kann nicht geschrieben werden ({reason}).</translation>
+    </message>
+    <message>
+        <location filename="../../store/tables.py"/>
+        <source>The table “{name}” cannot be written as {form}.</source>
+        <translation>Die Tabelle „{name}“ kann nicht als {form} geschrieben werden.</translation>
+    </message>
+    <message>
         <location filename="../../processing/measure_course.py"/>
         <source>The tables lengths, greens, distances, fairways, doglegs and layups. Distances are in the course’s unit, each with its standard error. What is doubtful stands as a remark beside the figure and in the log.</source>
         <translation>Die Tabellen lengths, greens, distances, fairways, doglegs und layups. Entfernungen stehen in der Einheit des Platzes, jede mit ihrem Standardfehler. Zweifelhaftes steht als Bemerkung neben dem Maß und im Protokoll.</translation>
@@ -1766,6 +3319,11 @@
         <location filename="../../desk/drawing_bar.py"/>
         <source>The tee set that is drawn and measured from</source>
         <translation>Das Abschlagset, für das gezeichnet und von dem gemessen wird</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>The tee set “{name}” is not in the table of tee sets.</source>
+        <translation>Das Abschlagset „{name}“ steht nicht in der Tabelle der Abschlagsets.</translation>
     </message>
     <message>
         <location filename="../../desk/measure_dialog.py"/>
@@ -1793,6 +3351,11 @@
         <translation>Schon vorhanden: {}.</translation>
     </message>
     <message>
+        <location filename="../../store/course_file.py"/>
+        <source>There is no coordinate reference system {crs}.</source>
+        <translation>Es gibt kein Koordinatenbezugssystem {crs}.</translation>
+    </message>
+    <message>
         <location filename="../../desk/in_hand.py"/>
         <source>There is no course in this project.</source>
         <translation>In diesem Projekt ist kein Platz.</translation>
@@ -1801,6 +3364,26 @@
         <location filename="../../desk/in_hand.py"/>
         <source>There is no course in this project: start a new one, or open one.</source>
         <translation>In diesem Projekt ist kein Platz: einen neuen anlegen oder einen öffnen.</translation>
+    </message>
+    <message>
+        <location filename="../../store/course_file.py"/>
+        <source>There is no file “{path}”.</source>
+        <translation>Es gibt keine Datei „{path}“.</translation>
+    </message>
+    <message>
+        <location filename="../../store/course_file.py"/>
+        <source>There is no folder “{folder}”.</source>
+        <translation>Es gibt keinen Ordner „{folder}“.</translation>
+    </message>
+    <message>
+        <location filename="../../model/numbers.py"/>
+        <source>There is no hole 0.</source>
+        <translation>Es gibt keine Bahn 0.</translation>
+    </message>
+    <message>
+        <location filename="../../store/vector_source.py"/>
+        <source>There is no layer “{kind}”.</source>
+        <translation>Es gibt keinen Layer „{kind}“.</translation>
     </message>
     <message>
         <location filename="../../desk/repairing.py"/>
@@ -1821,6 +3404,16 @@
         <location filename="../../__init__.py"/>
         <source>This QGIS lacks {names}, without which nothing can be measured.</source>
         <translation>Diesem QGIS fehlt {names}; ohne das lässt sich nichts messen.</translation>
+    </message>
+    <message>
+        <location filename="../../store/openstreetmap.py"/>
+        <source>This QGIS was built without GDAL's OpenStreetMap driver.</source>
+        <translation>Dieses QGIS wurde ohne den OpenStreetMap-Treiber von GDAL gebaut.</translation>
+    </message>
+    <message>
+        <location filename="../../store/tables.py"/>
+        <source>This computer's GDAL cannot write {form}.</source>
+        <translation>Das GDAL dieses Rechners kann {form} nicht schreiben.</translation>
     </message>
     <message>
         <location filename="../../desk/checks_panel.py"/>
@@ -1904,9 +3497,24 @@
         <translation>Toleranz (Yards)</translation>
     </message>
     <message>
+        <location filename="../../store/recovery.py"/>
+        <source>Too many copies lie beside “{path}”.</source>
+        <translation>Neben „{path}“ liegen zu viele Kopien.</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <source>Towards</source>
         <translation>Richtung</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Tree</source>
+        <translation>Baum</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Trees</source>
+        <translation>Gehölz</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -1934,6 +3542,16 @@
         <translation>Yardwright in der Liste der Erweiterungen aus- und wieder einschalten.</translation>
     </message>
     <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>Turn it round: it leads from the back tee to the green.</source>
+        <translation>Umkehren: Sie führt vom hintersten Abschlag zum Grün.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>Turn the line round</source>
+        <translation>Die Linie umkehren</translation>
+    </message>
+    <message>
         <location filename="../../desk/toolbar.py"/>
         <source>Turn the plugin “Processing” on in the list of plugins.</source>
         <translation>Die Erweiterung „Processing“ in der Liste der Erweiterungen einschalten.</translation>
@@ -1942,6 +3560,11 @@
         <location filename="../../desk/figures.py"/>
         <source>Turns</source>
         <translation>Knicke</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_rows.py"/>
+        <source>Two lines of play have the number {number}: one is left out.</source>
+        <translation>Zwei Spiellinien haben die Nummer {number}: Eine wird ausgelassen.</translation>
     </message>
     <message>
         <location filename="../../__init__.py"/>
@@ -1959,14 +3582,34 @@
         <translation>Rückgängig machen oder die Ecken mit dem Stützpunktwerkzeug verschieben.</translation>
     </message>
     <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Unit of printed distances</source>
+        <translation>Einheit gedruckter Entfernungen</translation>
+    </message>
+    <message>
         <location filename="../../processing/start_course.py"/>
         <source>Unit of tables and printed figures</source>
         <translation>Einheit der Tabellen und gedruckten Maße</translation>
     </message>
     <message>
+        <location filename="../../store/recovery.py"/>
+        <source>Update the plugin, then open the course again.</source>
+        <translation>Die Erweiterung aktualisieren, dann den Platz erneut öffnen.</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <source>Verdict</source>
         <translation>Urteil</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>View</source>
+        <translation>Sicht</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Water</source>
+        <translation>Wasser</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -2115,6 +3758,7 @@
         <translation>Breite</translation>
     </message>
     <message>
+        <location filename="../../model/kinds.py"/>
         <location filename="../../processing/export_windows.py"/>
         <source>Width (mm)</source>
         <translation>Breite (mm)</translation>
@@ -2125,9 +3769,39 @@
         <translation>Breite des Bildfelds der Seite in Millimetern.</translation>
     </message>
     <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Window</source>
+        <translation>Bildausschnitt</translation>
+    </message>
+    <message>
+        <location filename="../../store/course_file.py"/>
+        <source>Write it as EPSG:n, such as EPSG:32630.</source>
+        <translation>Als EPSG:n schreiben, etwa EPSG:32630.</translation>
+    </message>
+    <message>
         <location filename="../../processing/import_features.py"/>
         <source>Write it as xmin,xmax,ymin,ymax, with [EPSG:4326] after it for degrees.</source>
         <translation>Als xmin,xmax,ymin,ymax schreiben, für Grad mit [EPSG:4326] dahinter.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_rows.py"/>
+        <source>Write it into the hole’s form.</source>
+        <translation>Ins Formular der Bahn eintragen.</translation>
+    </message>
+    <message>
+        <location filename="../../model/numbers.py"/>
+        <source>Write numbers and ranges with commas between them, such as 1,4,7-9.</source>
+        <translation>Nummern und Bereiche mit Kommas dazwischen schreiben, etwa 1,4,7-9.</translation>
+    </message>
+    <message>
+        <location filename="../../model/numbers.py"/>
+        <source>Write numbers with commas between them, such as 100,150,200.</source>
+        <translation>Zahlen mit Kommas dazwischen schreiben, etwa 100,150,200.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>Write the distance it states into its form.</source>
+        <translation>Die angegebene Entfernung in ihr Formular eintragen.</translation>
     </message>
     <message>
         <location filename="../../desk/toolbar.py"/>
@@ -2135,14 +3809,39 @@
         <translation>Die Maße der Bahn auf die Karte schreiben: bis und über Hindernisse, zum Grün, seine Größe</translation>
     </message>
     <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>Write the par into the hole’s form: where the approach is taken from depends on it.</source>
+        <translation>Das Par ins Formular der Bahn eintragen: Davon hängt ab, von wo die Annäherung genommen wird.</translation>
+    </message>
+    <message>
         <location filename="../../desk/measure_dialog.py"/>
         <source>Write the tables, with two decimals, to files in a folder.</source>
         <translation>Die Tabellen mit zwei Nachkommastellen in Dateien eines Ordners schreiben.</translation>
     </message>
     <message>
+        <location filename="../../measure/checks_of_rows.py"/>
+        <source>Write the tee sets into the table, in their order.</source>
+        <translation>Die Abschlagsets in ihrer Reihenfolge in die Tabelle eintragen.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_rows.py"/>
+        <source>Write them into the holes’ forms.</source>
+        <translation>In die Formulare der Bahnen eintragen.</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Written on</source>
+        <translation>Geschrieben am</translation>
+    </message>
+    <message>
         <location filename="../../desk/checks_panel.py"/>
         <source>Wrong</source>
         <translation>Falsch</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Yards</source>
+        <translation>Yards</translation>
     </message>
     <message>
         <location filename="../../desk/toolbar.py"/>
@@ -2165,6 +3864,11 @@
         <translation>Yardwright: Zeichnen</translation>
     </message>
     <message>
+        <location filename="../../store/symbols.py"/>
+        <source>Yellow stakes</source>
+        <translation>Gelbe Pfähle</translation>
+    </message>
+    <message>
         <location filename="../../desk/checks_panel.py"/>
         <source>Zoom the map to it and select its features (Enter, or a double click)</source>
         <translation>Die Karte darauf zoomen und die Objekte auswählen (Eingabetaste oder Doppelklick)</translation>
@@ -2175,14 +3879,104 @@
         <translation>Die Karte auf den Platz zoomen, dann erneut versuchen.</translation>
     </message>
     <message>
+        <location filename="../../store/bring_in.py"/>
+        <source>a coordinate of it is not a number</source>
+        <translation>eine Koordinate ist keine Zahl</translation>
+    </message>
+    <message>
+        <location filename="../../store/bring_in.py"/>
+        <source>a line</source>
+        <translation>eine Linie</translation>
+    </message>
+    <message>
+        <location filename="../../store/bring_in.py"/>
+        <source>a mixture</source>
+        <translation>eine Mischung</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checklist.py"/>
+        <source>a par 3 may have none</source>
+        <translation>ein Par 3 kann ohne sein</translation>
+    </message>
+    <message>
+        <location filename="../../store/bring_in.py"/>
+        <source>a point</source>
+        <translation>ein Punkt</translation>
+    </message>
+    <message>
+        <location filename="../../store/course_file.py"/>
+        <source>a row was refused</source>
+        <translation>eine Zeile wurde abgelehnt</translation>
+    </message>
+    <message>
+        <location filename="../../store/styling.py"/>
+        <source>a style was refused</source>
+        <translation>ein Stil wurde abgelehnt</translation>
+    </message>
+    <message>
+        <location filename="../../store/openstreetmap.py"/>
+        <source>a yardage guide measures no buildings</source>
+        <translation>ein Entfernungsbuch misst keine Gebäude</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <source>across</source>
         <translation>quer</translation>
     </message>
     <message>
+        <location filename="../../store/bring_in.py"/>
+        <source>an area</source>
+        <translation>eine Fläche</translation>
+    </message>
+    <message>
+        <location filename="../../measure/findings.py"/>
+        <source>an unsaved {kind}</source>
+        <translation>{kind} (noch nicht gespeichert)</translation>
+    </message>
+    <message>
+        <location filename="../../measure/course.py"/>
+        <source>an unusual depth for a green: look again at its margin and approach</source>
+        <translation>eine ungewöhnliche Tiefe für ein Grün: Rand und Annäherung noch einmal ansehen</translation>
+    </message>
+    <message>
         <location filename="../../desk/dates_panel.py"/>
         <source>any date</source>
         <translation>jedem Datum</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>apron</source>
+        <translation>Vorgrün</translation>
+    </message>
+    <message>
+        <location filename="../../store/bring_in.py"/>
+        <source>area</source>
+        <translation>Fläche</translation>
+    </message>
+    <message>
+        <location filename="../../store/bring_in.py"/>
+        <source>areas</source>
+        <translation>Flächen</translation>
+    </message>
+    <message>
+        <location filename="../../guide/windows.py"/>
+        <source>at 1:{scale} the green is cut off; it needs 1:{fits} with its margin</source>
+        <translation>bei 1:{scale} ist das Grün abgeschnitten; mit Rand braucht es 1:{fits}</translation>
+    </message>
+    <message>
+        <location filename="../../guide/windows.py"/>
+        <source>at 1:{scale} the hole is cut off; it needs 1:{fits} with its margin</source>
+        <translation>bei 1:{scale} ist die Bahn abgeschnitten; mit Rand braucht sie 1:{fits}</translation>
+    </message>
+    <message>
+        <location filename="../../store/styling.py"/>
+        <source>at least {limit}</source>
+        <translation>mindestens {limit}</translation>
+    </message>
+    <message>
+        <location filename="../../store/styling.py"/>
+        <source>at most {limit}</source>
+        <translation>höchstens {limit}</translation>
     </message>
     <message>
         <location filename="../../desk/hole_drawing.py"/>
@@ -2191,6 +3985,7 @@
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
+        <location filename="../../model/kinds.py"/>
         <source>back</source>
         <translation>Hinterkante</translation>
     </message>
@@ -2200,7 +3995,28 @@
         <translation>hinten {}</translation>
     </message>
     <message>
+        <location filename="../../model/kinds.py"/>
+        <source>boundary</source>
+        <translation>Platzgrenze</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>bunker</source>
+        <translation>Bunker</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checklist.py"/>
+        <source>by its {length} {unit} a par {likely}</source>
+        <translation>mit {length} {unit} ein Par {likely}</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>centre</source>
+        <translation>Mitte</translation>
+    </message>
+    <message>
         <location filename="../../desk/drawing_bar.py"/>
+        <location filename="../../model/kinds.py"/>
         <source>clear</source>
         <translation>deutlich</translation>
     </message>
@@ -2208,6 +4024,11 @@
         <location filename="../../desk/hole_drawing.py"/>
         <source>clear {}</source>
         <translation>über {}</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>course</source>
+        <translation>Platz</translation>
     </message>
     <message>
         <location filename="../../desk/pointer.py"/>
@@ -2220,12 +4041,54 @@
         <translation>csv (UTF-8), xlsx und gpkg: eines oder mehrere.</translation>
     </message>
     <message>
+        <location filename="../../model/kinds.py"/>
+        <source>distance marker</source>
+        <translation>Entfernungsmarke</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checklist.py"/>
+        <source>distances are measured from it</source>
+        <translation>Entfernungen werden von ihm gemessen</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checklist.py"/>
+        <source>distances end where the line of play ends</source>
+        <translation>Entfernungen enden am Ende der Spiellinie</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checklist.py"/>
+        <source>draw it from the back tee over the turns to the green</source>
+        <translation>vom hintersten Abschlag über die Knicke zum Grün zeichnen</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>event</source>
+        <translation>Wettspiel</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>fairway</source>
+        <translation>Fairway</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_drawing.py"/>
+        <source>feature {number}</source>
+        <translation>Objekt {number}</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>figures</source>
+        <translation>Maße</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
+        <location filename="../../measure/par.py"/>
         <source>fits</source>
         <translation>passt</translation>
     </message>
     <message>
         <location filename="../../desk/drawing_bar.py"/>
+        <location filename="../../model/kinds.py"/>
         <source>from another source</source>
         <translation>aus anderer Quelle</translation>
     </message>
@@ -2246,6 +4109,7 @@
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
+        <location filename="../../model/kinds.py"/>
         <source>front</source>
         <translation>Vorderkante</translation>
     </message>
@@ -2253,6 +4117,52 @@
         <location filename="../../desk/hole_drawing.py"/>
         <source>front {}</source>
         <translation>vorn {}</translation>
+    </message>
+    <message>
+        <location filename="../../measure/distances.py"/>
+        <source>given to this hole but wholly outside its corridor</source>
+        <translation>dieser Bahn zugeordnet, liegt aber ganz außerhalb ihres Korridors</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>green</source>
+        <translation>Grün</translation>
+    </message>
+    <message>
+        <location filename="../../measure/hole.py"/>
+        <source>green {number} is too small to measure: distances end where the line of play ends</source>
+        <translation>Grün {number} ist zum Messen zu klein: Entfernungen enden am Ende der Spiellinie</translation>
+    </message>
+    <message>
+        <location filename="../../measure/hole.py"/>
+        <source>has no hole number, given to this hole by where it lies</source>
+        <translation>ohne Bahnnummer, nach seiner Lage dieser Bahn zugeordnet</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <location filename="../../store/scorecard.py"/>
+        <source>hole</source>
+        <translation>Bahn</translation>
+    </message>
+    <message>
+        <location filename="../../store/bring_in.py"/>
+        <source>hole {number} already has a line</source>
+        <translation>Bahn {number} hat schon eine Linie</translation>
+    </message>
+    <message>
+        <location filename="../../store/reading.py"/>
+        <source>hole {number} from {tee_set} is there twice; the first counts</source>
+        <translation>Bahn {number} ab {tee_set} ist doppelt vorhanden; die erste gilt</translation>
+    </message>
+    <message>
+        <location filename="../../store/scorecard.py"/>
+        <source>hole {number} stands in the scorecard twice</source>
+        <translation>Bahn {number} steht doppelt in der Scorekarte</translation>
+    </message>
+    <message>
+        <location filename="../../store/bring_in.py"/>
+        <source>hole {number} stands twice in the source and the longest line was taken; limit the import with EXTENT if these are two courses</source>
+        <translation>Bahn {number} steht doppelt in der Quelle, die längste Linie wurde genommen; den Import mit EXTENT begrenzen, falls es zwei Plätze sind</translation>
     </message>
     <message>
         <location filename="../../processing/algorithm.py"/>
@@ -2265,6 +4175,143 @@
         <translation>hole: die ganze Bahn mit der Spielrichtung nach oben. green: das Grün mit der Annäherung nach oben. Oder beides.</translation>
     </message>
     <message>
+        <location filename="../../model/kinds.py"/>
+        <source>image date</source>
+        <translation>Bilddatum</translation>
+    </message>
+    <message>
+        <location filename="../../store/reading.py"/>
+        <source>it has a coordinate that is not a number</source>
+        <translation>eine Koordinate ist keine Zahl</translation>
+    </message>
+    <message>
+        <location filename="../../store/bring_in.py"/>
+        <location filename="../../store/reading.py"/>
+        <source>it has no geometry</source>
+        <translation>ohne Geometrie</translation>
+    </message>
+    <message>
+        <location filename="../../store/reading.py"/>
+        <source>it has no hole number and was left out</source>
+        <translation>ohne Bahnnummer, wurde ausgelassen</translation>
+    </message>
+    <message>
+        <location filename="../../store/reading.py"/>
+        <source>it has no id</source>
+        <translation>ohne Kennung</translation>
+    </message>
+    <message>
+        <location filename="../../store/reading.py"/>
+        <source>it has no name</source>
+        <translation>ohne Namen</translation>
+    </message>
+    <message>
+        <location filename="../../store/reading.py"/>
+        <location filename="../../store/vector_source.py"/>
+        <source>it has too few points</source>
+        <translation>zu wenige Punkte</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/window.py"/>
+        <source>it holds no picture</source>
+        <translation>es enthält kein Bild</translation>
+    </message>
+    <message>
+        <location filename="../../store/recovery.py"/>
+        <source>it is no longer in the course</source>
+        <translation>es ist nicht mehr im Platz</translation>
+    </message>
+    <message>
+        <location filename="../../store/reading.py"/>
+        <source>it is not a line of two points or more</source>
+        <translation>keine Linie aus mindestens zwei Punkten</translation>
+    </message>
+    <message>
+        <location filename="../../store/reading.py"/>
+        <source>it is not a point</source>
+        <translation>kein Punkt</translation>
+    </message>
+    <message>
+        <location filename="../../store/reading.py"/>
+        <source>it is not an area</source>
+        <translation>keine Fläche</translation>
+    </message>
+    <message>
+        <location filename="../../store/bring_in.py"/>
+        <source>it is {shape}, and its layer holds {shapes}</source>
+        <translation>es ist {shape}, der Layer enthält aber {shapes}</translation>
+    </message>
+    <message>
+        <location filename="../../store/vector_source.py"/>
+        <source>it is {shape}, and {wanted} is wanted</source>
+        <translation>es ist {shape}, verlangt ist {wanted}</translation>
+    </message>
+    <message>
+        <location filename="../../store/reading.py"/>
+        <source>it lacks hole or tee set and was left out</source>
+        <translation>ohne Bahn oder Abschlagset, wurde ausgelassen</translation>
+    </message>
+    <message>
+        <location filename="../../store/bring_in.py"/>
+        <source>it lies outside the area the course’s coordinate system ({crs}) is made for</source>
+        <translation>außerhalb des Gebiets, für das das Koordinatensystem des Platzes ({crs}) gemacht ist</translation>
+    </message>
+    <message>
+        <location filename="../../measure/markers.py"/>
+        <source>it stands where its distance ends: there is no bearing to move it along</source>
+        <translation>sie steht, wo ihre Entfernung endet: Es gibt keine Richtung, in der sie zu versetzen wäre</translation>
+    </message>
+    <message>
+        <location filename="../../store/recovery.py"/>
+        <source>it was changed in the course meanwhile</source>
+        <translation>es wurde inzwischen im Platz geändert</translation>
+    </message>
+    <message>
+        <location filename="../../store/recovery.py"/>
+        <source>it was to be deleted, but was changed in the course meanwhile</source>
+        <translation>es sollte gelöscht werden, wurde aber inzwischen im Platz geändert</translation>
+    </message>
+    <message>
+        <location filename="../../store/recovery.py"/>
+        <source>its field “{name}” holds what a copy cannot keep</source>
+        <translation>sein Feld „{name}“ enthält, was eine Kopie nicht halten kann</translation>
+    </message>
+    <message>
+        <location filename="../../store/bring_in.py"/>
+        <source>its geometry has no extent</source>
+        <translation>die Geometrie hat keine Ausdehnung</translation>
+    </message>
+    <message>
+        <location filename="../../store/recovery.py"/>
+        <source>its layer has no field “{name}”</source>
+        <translation>sein Layer hat kein Feld „{name}“</translation>
+    </message>
+    <message>
+        <location filename="../../store/recovery.py"/>
+        <source>its layer is in another coordinate reference system now</source>
+        <translation>sein Layer hat jetzt ein anderes Koordinatenbezugssystem</translation>
+    </message>
+    <message>
+        <location filename="../../store/recovery.py"/>
+        <source>its layer is not in the project</source>
+        <translation>sein Layer ist nicht im Projekt</translation>
+    </message>
+    <message>
+        <location filename="../../store/reading.py"/>
+        <source>its outline encloses nothing</source>
+        <translation>der Umriss umschließt nichts</translation>
+    </message>
+    <message>
+        <location filename="../../store/bring_in.py"/>
+        <source>its outline is not closed</source>
+        <translation>der Umriss ist nicht geschlossen</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checklist.py"/>
+        <source>its widths, and the way round a hazard, come from it</source>
+        <translation>daraus kommen die Breiten und der Weg um ein Hindernis</translation>
+    </message>
+    <message>
         <location filename="../../desk/hole_drawing.py"/>
         <source>leaves {}</source>
         <translation>Rest {}</translation>
@@ -2272,8 +4319,44 @@
     <message>
         <location filename="../../desk/figures.py"/>
         <location filename="../../desk/pointer.py"/>
+        <location filename="../../model/kinds.py"/>
         <source>left</source>
         <translation>links</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>length for a flight</source>
+        <translation>Länge für einen Flight</translation>
+    </message>
+    <message>
+        <location filename="../../store/bring_in.py"/>
+        <source>line</source>
+        <translation>Linie</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>line of play</source>
+        <translation>Spiellinie</translation>
+    </message>
+    <message>
+        <location filename="../../store/scorecard.py"/>
+        <source>line {line}: {reason}</source>
+        <translation>Zeile {line}: {reason}</translation>
+    </message>
+    <message>
+        <location filename="../../store/bring_in.py"/>
+        <source>lines</source>
+        <translation>Linien</translation>
+    </message>
+    <message>
+        <location filename="../../measure/par.py"/>
+        <source>long for par {par}</source>
+        <translation>lang für Par {par}</translation>
+    </message>
+    <message>
+        <location filename="../../measure/hole.py"/>
+        <source>marker</source>
+        <translation>Entfernungsmarke</translation>
     </message>
     <message>
         <location filename="../../desk/hole_drawing.py"/>
@@ -2281,9 +4364,20 @@
         <translation>gemessen {}</translation>
     </message>
     <message>
+        <location filename="../../model/kinds.py"/>
+        <source>men</source>
+        <translation>Herren</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
+        <location filename="../../model/kinds.py"/>
         <source>middle</source>
         <translation>Mitte</translation>
+    </message>
+    <message>
+        <location filename="../../measure/markers.py"/>
+        <source>middle between the pair of posts</source>
+        <translation>Mitte zwischen dem Pfostenpaar</translation>
     </message>
     <message>
         <location filename="../../desk/hole_drawing.py"/>
@@ -2301,9 +4395,95 @@
         <translation>keinem bekannten Datum ({})</translation>
     </message>
     <message>
+        <location filename="../../measure/hole.py"/>
+        <source>no green is drawn: distances end where the line of play ends</source>
+        <translation>kein Grün gezeichnet: Entfernungen enden am Ende der Spiellinie</translation>
+    </message>
+    <message>
+        <location filename="../../store/bring_in.py"/>
+        <source>no hole number can be read from it</source>
+        <translation>keine Bahnnummer daraus lesbar</translation>
+    </message>
+    <message>
+        <location filename="../../measure/course.py"/>
+        <source>no line of play is drawn</source>
+        <translation>keine Spiellinie gezeichnet</translation>
+    </message>
+    <message>
+        <location filename="../../measure/hole.py"/>
+        <source>no line of play is drawn: a straight one is taken</source>
+        <translation>keine Spiellinie gezeichnet: Eine gerade wird angenommen</translation>
+    </message>
+    <message>
+        <location filename="../../measure/par.py"/>
+        <source>no par</source>
+        <translation>kein Par</translation>
+    </message>
+    <message>
+        <location filename="../../measure/hole.py"/>
+        <source>no par: approach as on a par {par}, judged by its length</source>
+        <translation>kein Par: Annäherung wie bei einem Par {par}, nach der Länge geschätzt</translation>
+    </message>
+    <message>
+        <location filename="../../measure/course.py"/>
+        <source>no tee is drawn</source>
+        <translation>kein Abschlag gezeichnet</translation>
+    </message>
+    <message>
+        <location filename="../../measure/course.py"/>
+        <source>no tee of this set is drawn</source>
+        <translation>kein Abschlag dieses Sets gezeichnet</translation>
+    </message>
+    <message>
+        <location filename="../../store/writing.py"/>
+        <source>no transaction</source>
+        <translation>keine Transaktion</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checklist.py"/>
+        <source>none of its own</source>
+        <translation>keine eigenen</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checklist.py"/>
+        <source>none of {tee_sets}</source>
+        <translation>keiner für {tee_sets}</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>note on a hole</source>
+        <translation>Notiz zu einer Bahn</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <source>off</source>
         <translation>weicht ab</translation>
+    </message>
+    <message>
+        <location filename="../../measure/hole.py"/>
+        <source>one green for holes {numbers}</source>
+        <translation>ein Grün für die Bahnen {numbers}</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_drawing.py"/>
+        <source>one not saved yet</source>
+        <translation>ein noch nicht gespeichertes</translation>
+    </message>
+    <message>
+        <location filename="../../store/scorecard.py"/>
+        <source>only {count} cells where the first line has {wanted}</source>
+        <translation>nur {count} Zellen, die erste Zeile hat {wanted}</translation>
+    </message>
+    <message>
+        <location filename="../../measure/hole.py"/>
+        <source>other greens of this hole are left aside: feature {numbers}</source>
+        <translation>andere Grüns dieser Bahn bleiben außer Betracht: Objekt {numbers}</translation>
+    </message>
+    <message>
+        <location filename="../../store/scorecard.py"/>
+        <location filename="../../store/styling.py"/>
+        <source>par</source>
+        <translation>Par</translation>
     </message>
     <message>
         <location filename="../../desk/courses.py"/>
@@ -2312,8 +4492,44 @@
     </message>
     <message>
         <location filename="../../desk/drawing_bar.py"/>
+        <location filename="../../model/kinds.py"/>
         <source>partly hidden</source>
         <translation>teilweise verdeckt</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>patch from another date</source>
+        <translation>Stück aus anderem Bilddatum</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>path</source>
+        <translation>Weg</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>penalty area</source>
+        <translation>Penalty Area</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>penalty_area</source>
+        <translation>Penalty Area</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>permanent tee marker</source>
+        <translation>Abschlagplatte</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>pin</source>
+        <translation>Lochposition</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>plate</source>
+        <translation>Abschlagplatte</translation>
     </message>
     <message>
         <location filename="../../desk/hole_drawing.py"/>
@@ -2326,9 +4542,36 @@
         <translation>png behält jedes Pixel, wie es ist; jpeg ergibt kleinere Dateien, weiß, wo das Bild endet.</translation>
     </message>
     <message>
+        <location filename="../../measure/hole.py"/>
+        <location filename="../../model/kinds.py"/>
+        <location filename="../../store/bring_in.py"/>
+        <source>point</source>
+        <translation>Punkt</translation>
+    </message>
+    <message>
+        <location filename="../../store/bring_in.py"/>
+        <source>points</source>
+        <translation>Punkte</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_rows.py"/>
+        <source>practice</source>
+        <translation>Übung</translation>
+    </message>
+    <message>
+        <location filename="../../store/openstreetmap.py"/>
+        <source>practice ground is not part of a hole</source>
+        <translation>Übungsgelände gehört zu keiner Bahn</translation>
+    </message>
+    <message>
         <location filename="../../desk/hole_drawing.py"/>
         <source>reach {}</source>
         <translation>bis {}</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>red</source>
+        <translation>rot</translation>
     </message>
     <message>
         <location filename="../../desk/checks_panel.py"/>
@@ -2338,8 +4581,54 @@
     <message>
         <location filename="../../desk/figures.py"/>
         <location filename="../../desk/pointer.py"/>
+        <location filename="../../model/kinds.py"/>
         <source>right</source>
         <translation>rechts</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>rough</source>
+        <translation>Rough</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>round of an event</source>
+        <translation>Runde eines Wettspiels</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>scorecard</source>
+        <translation>Scorekarte</translation>
+    </message>
+    <message>
+        <location filename="../../measure/hole.py"/>
+        <source>several plates of this set: feature {taken} is taken, not {others}</source>
+        <translation>mehrere Abschlagplatten dieses Sets: Objekt {taken} wird genommen, nicht {others}</translation>
+    </message>
+    <message>
+        <location filename="../../measure/hole.py"/>
+        <source>several tees of this set: feature {taken} is taken, not {others}</source>
+        <translation>mehrere Abschläge dieses Sets: Objekt {taken} wird genommen, nicht {others}</translation>
+    </message>
+    <message>
+        <location filename="../../measure/par.py"/>
+        <source>short for par {par}</source>
+        <translation>kurz für Par {par}</translation>
+    </message>
+    <message>
+        <location filename="../../store/vector_source.py"/>
+        <source>something else</source>
+        <translation>etwas anderes</translation>
+    </message>
+    <message>
+        <location filename="../../measure/hole.py"/>
+        <source>start of the line</source>
+        <translation>Beginn der Linie</translation>
+    </message>
+    <message>
+        <location filename="../../measure/markers.py"/>
+        <source>states no distance</source>
+        <translation>gibt keine Entfernung an</translation>
     </message>
     <message>
         <location filename="../../desk/hole_drawing.py"/>
@@ -2347,19 +4636,212 @@
         <translation>Angabe {}</translation>
     </message>
     <message>
+        <location filename="../../store/scorecard.py"/>
+        <source>stroke index</source>
+        <translation>Stroke Index</translation>
+    </message>
+    <message>
         <location filename="../../desk/measure_dialog.py"/>
         <source>stroke index {}</source>
         <translation>Stroke Index {}</translation>
     </message>
     <message>
+        <location filename="../../model/kinds.py"/>
+        <source>target</source>
+        <translation>Zielpunkt</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
+        <location filename="../../measure/hole.py"/>
+        <location filename="../../model/kinds.py"/>
         <source>tee</source>
         <translation>Abschlag</translation>
     </message>
     <message>
+        <location filename="../../model/kinds.py"/>
+        <source>tee set</source>
+        <translation>Abschlagset</translation>
+    </message>
+    <message>
+        <location filename="../../measure/hole.py"/>
+        <source>tee {number}</source>
+        <translation>Abschlag {number}</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checklist.py"/>
+        <source>the approach depends on it</source>
+        <translation>davon hängt die Annäherung ab</translation>
+    </message>
+    <message>
+        <location filename="../../measure/hole.py"/>
+        <source>the approach line cuts the green in {count} pieces: {cuts} {unit}</source>
+        <translation>die Annäherungslinie schneidet das Grün in {count} Stücken: {cuts} {unit}</translation>
+    </message>
+    <message>
+        <location filename="../../measure/green.py"/>
+        <source>the approach line's longest cut is taken, since none holds the green's anchor</source>
+        <translation>der längste Schnitt der Annäherungslinie wird genommen, da keiner den Ankerpunkt des Grüns enthält</translation>
+    </message>
+    <message>
+        <location filename="../../measure/green.py"/>
+        <source>the approach point lies on the green</source>
+        <translation>der Annäherungspunkt liegt auf dem Grün</translation>
+    </message>
+    <message>
+        <location filename="../../store/bring_in.py"/>
+        <source>the course already has it</source>
+        <translation>der Platz hat es schon</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/window.py"/>
+        <source>the file seems damaged</source>
+        <translation>die Datei scheint beschädigt</translation>
+    </message>
+    <message>
+        <location filename="../../measure/markers.py"/>
+        <source>the hole has no green</source>
+        <translation>die Bahn hat kein Grün</translation>
+    </message>
+    <message>
+        <location filename="../../store/openstreetmap.py"/>
+        <source>the hole location is cut anew every day, so it is not kept with the course</source>
+        <translation>die Lochposition wird täglich neu gesetzt und gehört deshalb nicht zum Platz</translation>
+    </message>
+    <message>
+        <location filename="../../store/scorecard.py"/>
+        <source>the hole's number is missing</source>
+        <translation>die Nummer der Bahn fehlt</translation>
+    </message>
+    <message>
+        <location filename="../../store/course_file.py"/>
+        <source>the last step failed</source>
+        <translation>der letzte Schritt schlug fehl</translation>
+    </message>
+    <message>
+        <location filename="../../store/scorecard.py"/>
+        <source>the length {value} from {tee_set} is not between {low} and {high} yd</source>
+        <translation>die Länge {value} ab {tee_set} liegt nicht zwischen {low} und {high} yd</translation>
+    </message>
+    <message>
+        <location filename="../../store/scorecard.py"/>
+        <source>the length “{value}” from {tee_set} is not a number</source>
+        <translation>die Länge „{value}“ ab {tee_set} ist keine Zahl</translation>
+    </message>
+    <message>
+        <location filename="../../measure/hole.py"/>
+        <source>the line is drawn from green to tee: it is turned round</source>
+        <translation>die Linie ist vom Grün zum Abschlag gezeichnet: Sie wird umgekehrt</translation>
+    </message>
+    <message>
+        <location filename="../../measure/fairways.py"/>
+        <source>the line of play does not cross the fairway</source>
+        <translation>die Spiellinie kreuzt das Fairway nicht</translation>
+    </message>
+    <message>
+        <location filename="../../store/reading.py"/>
+        <source>the line of play is in several parts; the longest was taken</source>
+        <translation>die Spiellinie besteht aus mehreren Teilen; der längste wurde genommen</translation>
+    </message>
+    <message>
+        <location filename="../../measure/hole.py"/>
+        <source>the line of play is shorter than {distance} yd: the approach is taken from its start</source>
+        <translation>die Spiellinie ist kürzer als {distance} yd: Die Annäherung wird von ihrem Beginn genommen</translation>
+    </message>
+    <message>
+        <location filename="../../measure/fairways.py"/>
+        <source>the line of play lies off the fairway here</source>
+        <translation>die Spiellinie liegt hier neben dem Fairway</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>the middle of a pair of posts</source>
+        <translation>die Mitte eines Pfostenpaars</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>the middle of a pair of posts (see post {number})</source>
+        <translation>die Mitte eines Pfostenpaars (siehe Pfosten {number})</translation>
+    </message>
+    <message>
+        <location filename="../../store/reading.py"/>
+        <source>the outline crosses or touches itself and was mended</source>
+        <translation>der Umriss kreuzt oder berührt sich selbst und wurde bereinigt</translation>
+    </message>
+    <message>
+        <location filename="../../store/openstreetmap.py"/>
+        <source>the outline of the property is not out of bounds everywhere; it only showed which water and trees lie on the course</source>
+        <translation>der Umriss des Grundstücks ist nicht überall Aus; er zeigte nur, welche Gewässer und Gehölze auf dem Platz liegen</translation>
+    </message>
+    <message>
+        <location filename="../../measure/markers.py"/>
+        <source>the place proposed lies on the other side of a bend, where it measures {distance}</source>
+        <translation>die vorgeschlagene Stelle liegt jenseits eines Knicks, dort misst sie {distance}</translation>
+    </message>
+    <message>
+        <location filename="../../measure/markers.py"/>
+        <source>the posts state different distances, the first is taken</source>
+        <translation>die Pfosten geben verschiedene Entfernungen an, die erste wird genommen</translation>
+    </message>
+    <message>
+        <location filename="../../store/openstreetmap.py"/>
+        <source>the range is not part of a hole</source>
+        <translation>die Driving Range gehört zu keiner Bahn</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checklist.py"/>
+        <source>the scorecard gives it</source>
+        <translation>die Scorekarte nennt ihn</translation>
+    </message>
+    <message>
+        <location filename="../../measure/markers.py"/>
+        <source>the stated distance ends past the bend: it cannot be moved along its bearing</source>
+        <translation>die angegebene Entfernung endet hinter dem Knick: Sie kann nicht in ihrer Richtung versetzt werden</translation>
+    </message>
+    <message>
         <location filename="../../desk/measure_dialog.py"/>
+        <location filename="../../measure/findings.py"/>
         <source>the tee</source>
         <translation>Abschlag</translation>
+    </message>
+    <message>
+        <location filename="../../measure/hole.py"/>
+        <source>the tee names no tee set</source>
+        <translation>der Abschlag nennt kein Abschlagset</translation>
+    </message>
+    <message>
+        <location filename="../../store/reading.py"/>
+        <source>the text in holes was not understood: {reason}</source>
+        <translation>der Text in holes wurde nicht verstanden: {reason}</translation>
+    </message>
+    <message>
+        <location filename="../../store/reading.py"/>
+        <source>there is another hole {number} (feature {kept}); this one was left out</source>
+        <translation>es gibt eine andere Bahn {number} (Objekt {kept}); diese wurde ausgelassen</translation>
+    </message>
+    <message>
+        <location filename="../../store/reading.py"/>
+        <source>there is another image “{name}”</source>
+        <translation>es gibt ein anderes Bild „{name}“</translation>
+    </message>
+    <message>
+        <location filename="../../store/reading.py"/>
+        <source>there is another tee set “{name}”</source>
+        <translation>es gibt ein anderes Abschlagset „{name}“</translation>
+    </message>
+    <message>
+        <location filename="../../store/openstreetmap.py"/>
+        <source>there is no layer for golf={tag}</source>
+        <translation>es gibt keinen Layer für golf={tag}</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>tree</source>
+        <translation>Baum</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>trees</source>
+        <translation>Gehölz</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -2377,9 +4859,34 @@
         <translation>Knick bei {}</translation>
     </message>
     <message>
+        <location filename="../../measure/accuracy.py"/>
+        <source>uncertain: ± {figure} {unit}</source>
+        <translation>unsicher: ± {figure} {unit}</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/window.py"/>
+        <source>unknown reason</source>
+        <translation>unbekannter Grund</translation>
+    </message>
+    <message>
+        <location filename="../../store/vector_source.py"/>
+        <source>unnamed</source>
+        <translation>ohne Namen</translation>
+    </message>
+    <message>
+        <location filename="../../store/openstreetmap.py"/>
+        <source>water drawn as a line has no width: draw its banks as a penalty area</source>
+        <translation>als Linie gezeichnetes Wasser hat keine Breite: die Ufer als Penalty Area zeichnen</translation>
+    </message>
+    <message>
         <location filename="../../desk/dates_panel.py"/>
         <source>who is to be named beside it</source>
         <translation>wer daneben zu nennen ist</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>window</source>
+        <translation>Bildausschnitt</translation>
     </message>
     <message>
         <location filename="../../desk/dates.py"/>
@@ -2387,9 +4894,19 @@
         <translation>ohne Tag</translation>
     </message>
     <message>
+        <location filename="../../model/kinds.py"/>
+        <source>women</source>
+        <translation>Damen</translation>
+    </message>
+    <message>
         <location filename="../../processing/start_course.py"/>
         <source>yd or m; it can be changed later.</source>
         <translation>yd oder m; lässt sich später ändern.</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>yellow</source>
+        <translation>gelb</translation>
     </message>
     <message>
         <location filename="../../desk/dates_panel.py"/>
@@ -2423,6 +4940,173 @@
         <translation>{:.2f} {}²</translation>
     </message>
     <message>
+        <location filename="../../store/openstreetmap.py"/>
+        <source>{count} areas of water or trees were passed over: without a hole or the outline of the course in the same file nothing tells which of them lie on the course.</source>
+        <translation>{count} Flächen mit Wasser oder Gehölz wurden übergangen: Ohne eine Bahn oder den Umriss des Platzes in derselben Datei ist nicht erkennbar, welche auf dem Platz liegen.</translation>
+    </message>
+    <message>
+        <location filename="../../store/scorecard.py"/>
+        <source>{count} cells where the first line has {wanted}</source>
+        <translation>{count} Zellen, die erste Zeile hat {wanted}</translation>
+    </message>
+    <message>
+        <location filename="../../store/vector_source.py"/>
+        <source>{count} features lie outside the extent and were passed over.</source>
+        <translation>{count} Objekte liegen außerhalb der Ausdehnung und wurden übergangen.</translation>
+    </message>
+    <message>
+        <location filename="../../store/openstreetmap.py"/>
+        <source>{count} golf features lie outside the extent and were passed over.</source>
+        <translation>{count} Golfobjekte liegen außerhalb der Ausdehnung und wurden übergangen.</translation>
+    </message>
+    <message>
+        <location filename="../../store/course_file.py"/>
+        <source>{crs} is not a system for places on a map.</source>
+        <translation>{crs} ist kein System für Orte auf einer Karte.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/course.py"/>
+        <source>{distance} longer than the scorecard</source>
+        <translation>{distance} länger als auf der Scorekarte</translation>
+    </message>
+    <message>
+        <location filename="../../measure/course.py"/>
+        <source>{distance} shorter than the scorecard</source>
+        <translation>{distance} kürzer als auf der Scorekarte</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_rows.py"/>
+        <source>{feature} has no hole and lies near none: it is left out.</source>
+        <translation>{feature} hat keine Bahn und liegt bei keiner: wird ausgelassen.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_rows.py"/>
+        <source>{feature} has no outline: it is left out.</source>
+        <translation>{feature} hat keinen Umriss: wird ausgelassen.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_rows.py"/>
+        <source>{feature} names hole {numbers}, which is not there.</source>
+        <translation>{feature} nennt Bahn {numbers}, die es nicht gibt.</translation>
+    </message>
+    <message>
+        <location filename="../../store/styling.py"/>
+        <source>{field} is needed</source>
+        <translation>{field} ist nötig</translation>
+    </message>
+    <message>
+        <location filename="../../store/styling.py"/>
+        <source>{field} is needed: {limits}</source>
+        <translation>{field} ist nötig: {limits}</translation>
+    </message>
+    <message>
+        <location filename="../../store/reading.py"/>
+        <source>{field} {value} is not at least {low}</source>
+        <translation>{field} {value} ist kleiner als {low}</translation>
+    </message>
+    <message>
+        <location filename="../../store/reading.py"/>
+        <source>{field} {value} is not between {low} and {high}</source>
+        <translation>{field} {value} liegt nicht zwischen {low} und {high}</translation>
+    </message>
+    <message>
+        <location filename="../../store/reading.py"/>
+        <source>{field} “{value}” is none of {values} and was left out</source>
+        <translation>{field} „{value}“ ist keines von {values} und wurde ausgelassen</translation>
+    </message>
+    <message>
+        <location filename="../../store/reading.py"/>
+        <source>{field} “{value}” is not a number of its kind and was left out</source>
+        <translation>{field} „{value}“ ist keine passende Zahl und wurde ausgelassen</translation>
+    </message>
+    <message>
+        <location filename="../../store/styling.py"/>
+        <source>{field}: {limits}</source>
+        <translation>{field}: {limits}</translation>
+    </message>
+    <message>
+        <location filename="../../store/vector_source.py"/>
+        <source>{file} does not say what its coordinates mean; the course’s own coordinate system ({crs}) was taken. Name another as SOURCE_CRS if they are in that.</source>
+        <translation>{file} sagt nicht, was die Koordinaten bedeuten; das Koordinatensystem des Platzes ({crs}) wurde genommen. Liegen sie in einem anderen, dieses als SOURCE_CRS angeben.</translation>
+    </message>
+    <message>
+        <location filename="../../store/vector_source.py"/>
+        <source>{file} line {line}</source>
+        <translation>{file} Zeile {line}</translation>
+    </message>
+    <message>
+        <location filename="../../measure/findings.py"/>
+        <source>{kind} {number}</source>
+        <translation>{kind} {number}</translation>
+    </message>
+    <message>
+        <location filename="../../measure/course.py"/>
+        <source>{kind} {number} has no hole and lies near none: it is left out.</source>
+        <translation>{kind} {number} hat keine Bahn und liegt bei keiner: wird ausgelassen.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/course.py"/>
+        <source>{kind} {number} names hole {holes}, which is not there.</source>
+        <translation>{kind} {number} nennt Bahn {holes}, die es nicht gibt.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_rows.py"/>
+        <source>{kind} {number}: {reason}.</source>
+        <translation>{kind} {number}: {reason}.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/findings.py"/>
+        <source>{kind} “{name}”</source>
+        <translation>{kind} „{name}“</translation>
+    </message>
+    <message>
+        <location filename="../../store/openstreetmap.py"/>
+        <source>{kind} “{name}” ({origin})</source>
+        <translation>{kind} „{name}“ ({origin})</translation>
+    </message>
+    <message>
+        <location filename="../../store/bring_in.py"/>
+        <source>{layer}: {count} brought in</source>
+        <translation>{layer}: {count} übernommen</translation>
+    </message>
+    <message>
+        <location filename="../../store/bring_in.py"/>
+        <source>{layer}: {count} without a hole number, because no hole is near enough or more than three are.</source>
+        <translation>{layer}: {count} ohne Bahnnummer, weil keine Bahn nahe genug liegt oder mehr als drei.</translation>
+    </message>
+    <message>
+        <location filename="../../store/course_file.py"/>
+        <source>{longitude}, {latitude} is not a longitude and latitude in degrees.</source>
+        <translation>{longitude}, {latitude} ist keine Länge und Breite in Grad.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/windows.py"/>
+        <location filename="../../measure/hole.py"/>
+        <source>{low} to {high}</source>
+        <translation>{low} bis {high}</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>{marker} states no distance.</source>
+        <translation>{marker} gibt keine Entfernung an.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>{marker} states {stated} to the green’s {point} but measures {measured}.</source>
+        <translation>{marker} gibt {stated} an (bis {point} des Grüns), gemessen sind {measured}.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/hole.py"/>
+        <location filename="../../model/words.py"/>
+        <source>{most} and {last}</source>
+        <translation>{most} und {last}</translation>
+    </message>
+    <message>
+        <location filename="../../model/words.py"/>
+        <source>{most} or {last}</source>
+        <translation>{most} oder {last}</translation>
+    </message>
+    <message>
         <location filename="../../desk/map_figures.py"/>
         <source>{name} {0}</source>
         <translation>{name} {0}</translation>
@@ -2431,6 +5115,176 @@
         <location filename="../../processing/export_windows.py"/>
         <source>{name}: 1:{scale:g}, {up:.2f}° up</source>
         <translation>{name}: 1:{scale:g}, {up:.2f}° oben</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_drawing.py"/>
+        <source>{one} and {other} are only {distance} apart.</source>
+        <translation>{one} und {other} liegen nur {distance} auseinander.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_drawing.py"/>
+        <source>{one} and {other} overlap by {area}.</source>
+        <translation>{one} und {other} überlappen sich um {area}.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_drawing.py"/>
+        <source>{one} lies within {other}.</source>
+        <translation>{one} liegt innerhalb von {other}.</translation>
+    </message>
+    <message>
+        <location filename="../../store/reading.py"/>
+        <source>{reason}; it was left out</source>
+        <translation>{reason}; wurde ausgelassen</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/window.py"/>
+        <source>{share} % of the window lies outside the image and is left clear.</source>
+        <translation>{share} % des Bildausschnitts liegen außerhalb des Bildes und bleiben leer.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>{tee} lies {distance} behind the start of the line of play.</source>
+        <translation>{tee} liegt {distance} hinter dem Beginn der Spiellinie.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>{tee} lies {distance} beside the line of play.</source>
+        <translation>{tee} liegt {distance} neben der Spiellinie.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>{tee} {distance} longer</source>
+        <translation>{tee} {distance} länger</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>{tee} {distance} shorter</source>
+        <translation>{tee} {distance} kürzer</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_holes.py"/>
+        <source>{tee}: {remark}.</source>
+        <translation>{tee}: {remark}.</translation>
+    </message>
+    <message>
+        <location filename="../../store/vector_source.py"/>
+        <source>{thing} (“{label}”)</source>
+        <translation>{thing} („{label}“)</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_drawing.py"/>
+        <source>{thing} has 1 hole too small to be meant.</source>
+        <translation>{thing} hat 1 Aussparung, die zu klein ist, um gewollt zu sein.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_drawing.py"/>
+        <source>{thing} has {count} holes too small to be meant.</source>
+        <translation>{thing} hat {count} Aussparungen, die zu klein sind, um gewollt zu sein.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_drawing.py"/>
+        <source>{thing} is a sliver of {area}.</source>
+        <translation>{thing} ist ein Splitter von {area}.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_drawing.py"/>
+        <source>{thing} is drawn twice: {first} and {later}.</source>
+        <translation>{thing} ist doppelt gezeichnet: {first} und {later}.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_drawing.py"/>
+        <source>{thing} is not closed: its ends are {distance} apart.</source>
+        <translation>{thing} ist nicht geschlossen: Die Enden liegen {distance} auseinander.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_drawing.py"/>
+        <source>{thing} lies outside the course’s boundary.</source>
+        <translation>{thing} liegt außerhalb der Platzgrenze.</translation>
+    </message>
+    <message>
+        <location filename="../../store/bring_in.py"/>
+        <source>{thing}, part {number}</source>
+        <translation>{thing}, Teil {number}</translation>
+    </message>
+    <message>
+        <location filename="../../store/bring_in.py"/>
+        <source>{thing}: it was drawn from green to tee and has been turned round.</source>
+        <translation>{thing}: war vom Grün zum Abschlag gezeichnet und wurde umgekehrt.</translation>
+    </message>
+    <message>
+        <location filename="../../store/bring_in.py"/>
+        <source>{thing}: its line crosses itself.</source>
+        <translation>{thing}: Die Linie kreuzt sich selbst.</translation>
+    </message>
+    <message>
+        <location filename="../../store/bring_in.py"/>
+        <source>{thing}: its line ends where it starts.</source>
+        <translation>{thing}: Die Linie endet, wo sie beginnt.</translation>
+    </message>
+    <message>
+        <location filename="../../store/bring_in.py"/>
+        <source>{thing}: its outline crossed itself; it was mended and became {count} areas.</source>
+        <translation>{thing}: Der Umriss kreuzte sich selbst; er wurde bereinigt und ergab {count} Flächen.</translation>
+    </message>
+    <message>
+        <location filename="../../store/bring_in.py"/>
+        <source>{thing}: its outline crossed itself; it was mended.</source>
+        <translation>{thing}: Der Umriss kreuzte sich selbst; er wurde bereinigt.</translation>
+    </message>
+    <message>
+        <location filename="../../store/bring_in.py"/>
+        <source>{thing}: the ends of its outline were {gap} m apart and have been joined.</source>
+        <translation>{thing}: Die Enden des Umrisses lagen {gap} m auseinander und wurden verbunden.</translation>
+    </message>
+    <message>
+        <location filename="../../store/openstreetmap.py"/>
+        <source>{thing}: the map gives no {tag}.</source>
+        <translation>{thing}: Die Karte nennt kein {tag}.</translation>
+    </message>
+    <message>
+        <location filename="../../store/bring_in.py"/>
+        <source>{thing}: {count} of its parts are no {shape} and were left out.</source>
+        <translation>{thing}: {count} Teile haben die falsche Form (verlangt: {shape}) und wurden ausgelassen.</translation>
+    </message>
+    <message>
+        <location filename="../../store/bring_in.py"/>
+        <source>{thing}: {field} is {value} there and {own} in the course, which stays.</source>
+        <translation>{thing}: {field} ist dort {value} und im Platz {own}; das bleibt.</translation>
+    </message>
+    <message>
+        <location filename="../../store/vector_source.py"/>
+        <source>{thing}: {field} “{value}” does not fit and was not taken.</source>
+        <translation>{thing}: {field} „{value}“ passt nicht und wurde nicht übernommen.</translation>
+    </message>
+    <message>
+        <location filename="../../store/vector_source.py"/>
+        <source>{thing}: {field} “{value}” is no hole number and was not taken.</source>
+        <translation>{thing}: {field} „{value}“ ist keine Bahnnummer und wurde nicht übernommen.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/checks_of_rows.py"/>
+        <source>{thing}: {remark}.</source>
+        <translation>{thing}: {remark}.</translation>
+    </message>
+    <message>
+        <location filename="../../store/openstreetmap.py"/>
+        <source>{thing}: {tag} “{value}” is not from {low} to {high} and was not taken.</source>
+        <translation>{thing}: {tag} „{value}“ liegt nicht zwischen {low} und {high} und wurde nicht übernommen.</translation>
+    </message>
+    <message>
+        <location filename="../../store/scorecard.py"/>
+        <source>{what} {value} is not between {low} and {high}</source>
+        <translation>{what} {value} liegt nicht zwischen {low} und {high}</translation>
+    </message>
+    <message>
+        <location filename="../../store/scorecard.py"/>
+        <source>{what} “{value}” is not a whole number</source>
+        <translation>{what} „{value}“ ist keine ganze Zahl</translation>
+    </message>
+    <message>
+        <location filename="../../store/vector_source.py"/>
+        <source>{x} or {y} is not a number</source>
+        <translation>{x} oder {y} ist keine Zahl</translation>
     </message>
     <message>
         <location filename="../../desk/measure_dialog.py"/>
@@ -2573,6 +5427,113 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <location filename="../../desk/figures.py"/>
         <source>±</source>
         <translation>±</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/window.py"/>
+        <location filename="../../store/course_file.py"/>
+        <source>“{crs}” is not a coordinate reference system.</source>
+        <translation>„{crs}“ ist kein Koordinatenbezugssystem.</translation>
+    </message>
+    <message>
+        <location filename="../../store/vector_source.py"/>
+        <source>“{file}” cannot be read as CSV ({reason}).</source>
+        <translation>„{file}“ ist nicht als CSV lesbar ({reason}).</translation>
+    </message>
+    <message>
+        <location filename="../../store/openstreetmap.py"/>
+        <source>“{file}” cannot be read as GeoJSON ({reason}).</source>
+        <translation>„{file}“ ist nicht als GeoJSON lesbar ({reason}).</translation>
+    </message>
+    <message>
+        <location filename="../../store/openstreetmap.py"/>
+        <source>“{file}” cannot be read as an OpenStreetMap file ({reason}).</source>
+        <translation>„{file}“ ist nicht als OpenStreetMap-Datei lesbar ({reason}).</translation>
+    </message>
+    <message>
+        <location filename="../../store/openstreetmap.py"/>
+        <source>“{file}” cannot be read as an OpenStreetMap file.</source>
+        <translation>„{file}“ ist nicht als OpenStreetMap-Datei lesbar.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/window.py"/>
+        <source>“{file}” cannot be written: {reason}.</source>
+        <translation>„{file}“ kann nicht geschrieben werden: {reason}.</translation>
+    </message>
+    <message>
+        <location filename="../../store/vector_source.py"/>
+        <source>“{file}” has no columns of coordinates.</source>
+        <translation>„{file}“ hat keine Spalten mit Koordinaten.</translation>
+    </message>
+    <message>
+        <location filename="../../store/vector_source.py"/>
+        <source>“{file}” has no rows.</source>
+        <translation>„{file}“ hat keine Zeilen.</translation>
+    </message>
+    <message>
+        <location filename="../../store/openstreetmap.py"/>
+        <source>“{file}” holds no GeoJSON features.</source>
+        <translation>„{file}“ enthält keine GeoJSON-Objekte.</translation>
+    </message>
+    <message>
+        <location filename="../../store/vector_source.py"/>
+        <source>“{file}” holds no vector layer that can be read.</source>
+        <translation>„{file}“ enthält keinen lesbaren Vektorlayer.</translation>
+    </message>
+    <message>
+        <location filename="../../store/openstreetmap.py"/>
+        <source>“{file}” is not in longitude and latitude, as OpenStreetMap always is.</source>
+        <translation>„{file}“ liegt nicht in geographischer Länge und Breite vor, wie es OpenStreetMap immer tut.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/window.py"/>
+        <source>“{file}” is to be read and replaced at once.</source>
+        <translation>„{file}“ soll zugleich gelesen und ersetzt werden.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/findings.py"/>
+        <source>“{name}”</source>
+        <translation>„{name}“</translation>
+    </message>
+    <message>
+        <location filename="../../store/recovery.py"/>
+        <source>“{path}” cannot be given another name ({reason}).</source>
+        <translation>„{path}“ lässt sich nicht umbenennen ({reason}).</translation>
+    </message>
+    <message>
+        <location filename="../../store/course_file.py"/>
+        <location filename="../../store/files.py"/>
+        <source>“{path}” cannot be written ({reason}).</source>
+        <translation>„{path}“ kann nicht geschrieben werden ({reason}).</translation>
+    </message>
+    <message>
+        <location filename="../../store/course_file.py"/>
+        <source>“{path}” is no name for a course file.</source>
+        <translation>„{path}“ ist kein Name für eine Platzdatei.</translation>
+    </message>
+    <message>
+        <location filename="../../store/vector_source.py"/>
+        <source>“{source}” does not say what its coordinates mean.</source>
+        <translation>„{source}“ sagt nicht, was die Koordinaten bedeuten.</translation>
+    </message>
+    <message>
+        <location filename="../../model/numbers.py"/>
+        <source>“{text}” is not a distance.</source>
+        <translation>„{text}“ ist keine Entfernung.</translation>
+    </message>
+    <message>
+        <location filename="../../model/numbers.py"/>
+        <source>“{text}” is not a hole number.</source>
+        <translation>„{text}“ ist keine Bahnnummer.</translation>
+    </message>
+    <message>
+        <location filename="../../store/course_file.py"/>
+        <source>“{unit}” is not a unit of distances.</source>
+        <translation>„{unit}“ ist keine Einheit für Entfernungen.</translation>
+    </message>
+    <message>
+        <location filename="../../store/writing.py"/>
+        <source>“{value}” is no value for the field “{field}”.</source>
+        <translation>„{value}“ ist kein Wert für das Feld „{field}“.</translation>
     </message>
     <message>
         <location filename="../../desk/measure_dialog.py"/>
