@@ -300,3 +300,28 @@ def test_windows_are_cut_out_of_the_image_on_top(tools, iface, project, course_f
     tools.actions["export_windows"].trigger()
     windows = str(course_file.parent / "windows")
     assert [call[1] for call in asked.calls] == [{"OUTPUT": windows}, {"IMAGE": layer, "OUTPUT": windows}]
+
+
+def test_everything_says_what_it_is(tools, iface, course_file):
+    """What the question mark of QGIS's help menu shows: of every action, of every box and list."""
+    from qgis.PyQt.QtWidgets import QAbstractItemView, QComboBox, QListWidget, QTableView, QTreeWidget
+
+    tools.add_course(str(course_file))
+    for action in (*tools.actions.values(), *tools.drawing.actions.values()):
+        assert action.whatsThis(), action.objectName()
+    tools.measure()
+    parts = [tools.bar, tools.drawing.bar, tools._windows[-1], *map(tools.panel, tools_panels())]
+    silent = [
+        (part.objectName(), thing.objectName() or type(thing).__name__)
+        for part in parts
+        for thing in part.findChildren((QComboBox, QListWidget, QTableView, QTreeWidget))
+        if not thing.whatsThis()
+        and not isinstance(thing.parent(), (QComboBox, QAbstractItemView))
+        and not isinstance(thing.parent().parent(), QComboBox)
+    ]
+    tools._windows[-1].close()
+    assert silent == []
+
+
+def tools_panels():
+    return ("hole_panel", "dates_panel", "checks_panel")

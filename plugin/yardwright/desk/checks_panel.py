@@ -169,7 +169,25 @@ class ChecksPanel(QgsDockWidget):
         layout.addWidget(self.remedy)
         layout.addLayout(foot)
         self.setWidget(surface)
+        self._explain()
         self._chosen_changed()
+
+    def _explain(self):
+        """What the question mark of the help menu says of each part."""
+        self.tree.setWhatsThis(
+            tr(
+                "What was found in the course, by hole; it is looked through again after each edit. A double "
+                "click shows the place on the map and selects the features. Below the list stands what to do."
+            )
+        )
+        self.holes_box.setWhatsThis(self.holes_box.toolTip())
+        self.repair_button.setWhatsThis(
+            tr(
+                "Mends what is chosen, where that is safe, in one step that Undo takes back. Nothing is "
+                "saved by it."
+            )
+        )
+        self.show_button.setWhatsThis(tr("Zooms the map to what is chosen and selects its features."))
 
     # Checking
 

@@ -195,6 +195,9 @@ class DatesPanel(QgsDockWidget):
         self.second_box.setObjectName("yardwright_second_date")
         self.second_box.setAccessibleName(tr("Compare with"))
         self.second_box.setToolTip(tr("The other date of the pair"))
+        self.second_box.setWhatsThis(
+            tr("The date that is compared with the one shown: while flipped, beyond the divider, beside it.")
+        )
         self.second_box.activated.connect(lambda row: self.choose_second(self.second_box.itemData(row)))
         layout.addWidget(self.second_box)
         row = QHBoxLayout()
@@ -286,6 +289,12 @@ class DatesPanel(QgsDockWidget):
         self.seen_in_box = QComboBox(box)
         self.seen_in_box.setObjectName("yardwright_seen_in")
         self.seen_in_box.setAccessibleName(tr("What was drawn from"))
+        self.seen_in_box.setWhatsThis(
+            tr(
+                "Shows only what was drawn from one date. For the eye only: nothing is taken out of the "
+                "course."
+            )
+        )
         self.seen_in_box.activated.connect(lambda *_: self._filter())
         layout.addRow(tr("Drawn from"), self.seen_in_box)
         self.hidden_box = QCheckBox(tr("What is &partly hidden"), box)

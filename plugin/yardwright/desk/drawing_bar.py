@@ -87,6 +87,18 @@ class DrawingBar(QObject):
         self.view_box = self._box("yardwright_view", tr("How well what you draw is to be seen in the image"))
         for view, text in zip(VIEWS, (tr("clear"), tr("partly hidden"), tr("from another source"))):
             self.view_box.addItem(text, view)
+        self.tee_box.setWhatsThis(
+            tr(
+                "Tees and plates that are drawn belong to this tee set, and distances at the pointer and on "
+                "the map begin at its tee; as long as none is chosen, at the longest."
+            )
+        )
+        self.view_box.setWhatsThis(
+            tr(
+                "Goes into all that is drawn: the figures of what is partly hidden, or known from another "
+                "source, are less sure, and that is said."
+            )
+        )
         self.iface.addToolBar(self.bar)
         self.iface.initializationCompleted.connect(self._place_once)
         self._course_changed()

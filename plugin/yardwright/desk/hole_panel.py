@@ -125,6 +125,31 @@ class HolePanel(QgsDockWidget):
         scroll.setWidget(inside)
         self.setWidget(scroll)
         self.setWindowIcon(icon("hole_panel"))
+        self._explain()
+
+    def _explain(self):
+        """What the question mark of the help menu says of each part."""
+        self.figures.setWhatsThis(
+            tr(
+                "The length of the hole from each tee set, what the scorecard says, and whether the par fits "
+                "the length. A row in italics has a remark: point at it."
+            )
+        )
+        self.drawn.setWhatsThis(
+            tr(
+                "What a yardage guide needs of this hole: a tick stands before what is drawn, a circle "
+                "before what is missing. A double click takes the tool that draws it in hand."
+            )
+        )
+        for thing in (self.notes, self.note):
+            thing.setWhatsThis(
+                tr(
+                    "Notes on this hole, each with its day. They are kept in the course file, unsaved at "
+                    "first."
+                )
+            )
+        for thing in (self.guide, self.take):
+            thing.setWhatsThis(tr("What to draw next of a hole that is not complete, and the tool for it."))
 
     def _arrow(self, direction, tip, by):
         button = QToolButton()
@@ -298,7 +323,7 @@ def _list(headings):
     view.setIndentation(0)
     view.header().setStretchLastSection(True)
     view.header().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-    view.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAsNeeded)
+    view.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)  # the last column is elided
     return view
 
 

@@ -110,6 +110,9 @@ class MeasureDialog(QDialog):
         self.tees_list.itemChanged.connect(lambda item: self._fill_tables())
         self.drawing = HoleDrawing(self)
         self.drawing.thing_clicked.connect(self._drawing_clicked)
+        self.drawing.setWhatsThis(
+            tr("The hole as it is drawn, play upwards; a click on a thing finds its row in the table.")
+        )
         self.tabs = QTabWidget(self)
         self.tabs.setDocumentMode(True)
         self.views = {}
@@ -119,6 +122,9 @@ class MeasureDialog(QDialog):
         self.problems_list = QListWidget(self)
         self.problems_list.setWordWrap(True)
         self.problems_list.setAccessibleName(tr("Remarks on the course"))
+        self.problems_list.setWhatsThis(
+            tr("What is to be said of the course as a whole and of no single figure.")
+        )
         self.tabs.addTab(self.problems_list, tr("Course"))
         self.tabs.currentChanged.connect(lambda tab: self._row_changed())
         self.note = QLabel(self)
@@ -141,6 +147,7 @@ class MeasureDialog(QDialog):
         chooser = QListWidget(self)
         chooser.setAccessibleName(name)
         chooser.setToolTip(tip)
+        chooser.setWhatsThis(tip)
         return chooser
 
     def _lists(self):
@@ -193,6 +200,13 @@ class MeasureDialog(QDialog):
         view.horizontalHeader().setStretchLastSection(True)
         view.horizontalHeader().setSortIndicator(-1, Qt.SortOrder.AscendingOrder)
         view.setSortingEnabled(True)
+        view.setWhatsThis(
+            tr(
+                "A row a figure is about: a click shows it on the drawing and on the map, a click on a "
+                "heading sorts. Point at a figure to read it unrounded with its uncertainty; rows in "
+                "italics have a remark."
+            )
+        )
         view.selectionModel().currentRowChanged.connect(lambda *_: self._row_changed())
         view.clicked.connect(lambda index: self._row_to_map())
         view.activated.connect(lambda index: self._row_to_map())

@@ -205,6 +205,7 @@ class CourseTools(QObject):
         box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
         box.setMaximumWidth(230)
         self._tips[name] = tip
+        box.setWhatsThis(f"{tip}.")
         self.bar.addWidget(box)
         return box
 

@@ -204,6 +204,11 @@
         <translation>Ein Bild von {width} x {height} Pixeln passt nicht in den Arbeitsspeicher.</translation>
     </message>
     <message>
+        <location filename="../../desk/measure_dialog.py"/>
+        <source>A row a figure is about: a click shows it on the drawing and on the map, a click on a heading sorts. Point at a figure to read it unrounded with its uncertainty; rows in italics have a remark.</source>
+        <translation>Eine Zeile je Objekt: ein Klick zeigt es auf der Zeichnung und der Karte, ein Klick auf eine Überschrift sortiert. Auf ein Maß zeigen, um es ungerundet mit seiner Unsicherheit zu lesen; kursive Zeilen haben eine Bemerkung.</translation>
+    </message>
+    <message>
         <location filename="../../guide/windows.py"/>
         <source>A scale of 1:{scale} means nothing.</source>
         <translation>Ein Maßstab von 1:{scale} ist nicht möglich.</translation>
@@ -422,7 +427,7 @@
     <message>
         <location filename="../../desk/hole_panel.py"/>
         <source>Card</source>
-        <translation>Scorekarte</translation>
+        <translation>Karte</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -1326,6 +1331,11 @@
         <translation>Angegeben durch</translation>
     </message>
     <message>
+        <location filename="../../desk/drawing_bar.py"/>
+        <source>Goes into all that is drawn: the figures of what is partly hidden, or known from another source, are less sure, and that is said.</source>
+        <translation>Gilt für alles, was gezeichnet wird: die Maße von teilweise Verdecktem oder aus anderer Quelle Bekanntem sind weniger sicher, und das wird gesagt.</translation>
+    </message>
+    <message>
         <location filename="../../desk/pointer.py"/>
         <location filename="../../model/kinds.py"/>
         <source>Green</source>
@@ -1844,6 +1854,11 @@
         <translation>Diese Zeilen berichtigen oder nur die brauchbaren Zeilen übernehmen lassen.</translation>
     </message>
     <message>
+        <location filename="../../desk/checks_panel.py"/>
+        <source>Mends what is chosen, where that is safe, in one step that Undo takes back. Nothing is saved by it.</source>
+        <translation>Repariert das Gewählte, wo das sicher ist, in einem Schritt, der sich rückgängig machen lässt. Gespeichert wird dabei nichts.</translation>
+    </message>
+    <message>
         <location filename="../../measure/checks_of_drawing.py"/>
         <source>Merge them if they are one bunker; else draw the margin of one of them anew.</source>
         <translation>Beide verschmelzen, wenn sie ein Bunker sind; sonst den Rand eines der beiden neu zeichnen.</translation>
@@ -2034,6 +2049,11 @@
         <location filename="../../desk/hole_panel.py"/>
         <source>Notes</source>
         <translation>Notizen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/hole_panel.py"/>
+        <source>Notes on this hole, each with its day. They are kept in the course file, unsaved at first.</source>
+        <translation>Notizen zu dieser Bahn, jede mit ihrem Tag. Sie stehen in der Platzdatei, zunächst ungespeichert.</translation>
     </message>
     <message>
         <location filename="../../desk/toolbar.py"/>
@@ -2535,6 +2555,11 @@
         <translation>Zeigt</translation>
     </message>
     <message>
+        <location filename="../../desk/dates_panel.py"/>
+        <source>Shows only what was drawn from one date. For the eye only: nothing is taken out of the course.</source>
+        <translation>Zeigt nur, was nach einem Datum gezeichnet wurde. Nur für das Auge: aus dem Platz wird nichts entfernt.</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <source>Side</source>
         <translation>Seite</translation>
@@ -2750,6 +2775,11 @@
         <translation>Abschlag {numbers} nennt kein Abschlagset.</translation>
     </message>
     <message>
+        <location filename="../../desk/drawing_bar.py"/>
+        <source>Tees and plates that are drawn belong to this tee set, and distances at the pointer and on the map begin at its tee; as long as none is chosen, at the longest.</source>
+        <translation>Gezeichnete Abschläge und Abschlagplatten gehören zu diesem Abschlagset, und Entfernungen am Mauszeiger und auf der Karte beginnen an seinem Abschlag; solange keines gewählt ist, am längsten.</translation>
+    </message>
+    <message>
         <location filename="../../model/kinds.py"/>
         <source>Text</source>
         <translation>Text</translation>
@@ -2901,6 +2931,11 @@
     </message>
     <message>
         <location filename="../../desk/dates_panel.py"/>
+        <source>The date that is compared with the one shown: while flipped, beyond the divider, beside it.</source>
+        <translation>Das Datum, mit dem das gezeigte verglichen wird: umgeschaltet, jenseits des Teilers, daneben.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/dates_panel.py"/>
         <source>The dates of the course’s images, newest first. Click one to see it alone on the map.</source>
         <translation>Die Bilder des Platzes nach Datum, das neueste zuerst. Ein Klick zeigt eines allein auf der Karte.</translation>
     </message>
@@ -2989,6 +3024,11 @@
         <location filename="../../measure/checks_of_holes.py"/>
         <source>The green’s depth is uncertain by ± {size}.</source>
         <translation>Die Tiefe des Grüns ist auf ± {size} unsicher.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/measure_dialog.py"/>
+        <source>The hole as it is drawn, play upwards; a click on a thing finds its row in the table.</source>
+        <translation>Die Bahn, wie sie gezeichnet ist, Spielrichtung oben; ein Klick auf ein Objekt findet seine Zeile in der Tabelle.</translation>
     </message>
     <message>
         <location filename="../../measure/checks_of_holes.py"/>
@@ -3124,6 +3164,11 @@
         <location filename="../../measure/checks_of_holes.py"/>
         <source>The length from {tees} is uncertain by ± {size}.</source>
         <translation>Die Länge ab {tees} ist auf ± {size} unsicher.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/hole_panel.py"/>
+        <source>The length of the hole from each tee set, what the scorecard says, and whether the par fits the length. A row in italics has a remark: point at it.</source>
+        <translation>Die Länge der Bahn von jedem Abschlagset, was die Scorekarte sagt und ob das Par zur Länge passt. Eine kursive Zeile hat eine Bemerkung: darauf zeigen.</translation>
     </message>
     <message>
         <location filename="../../measure/checks_of_holes.py"/>
@@ -3623,6 +3668,11 @@
         <translation>Was ein Pixel am Boden abdeckt</translation>
     </message>
     <message>
+        <location filename="../../desk/hole_panel.py"/>
+        <source>What a yardage guide needs of this hole: a tick stands before what is drawn, a circle before what is missing. A double click takes the tool that draws it in hand.</source>
+        <translation>Was ein Entfernungsbuch von dieser Bahn braucht: vor Gezeichnetem steht ein Haken, vor Fehlendem ein Kreis. Ein Doppelklick nimmt das Werkzeug, das es zeichnet, zur Hand.</translation>
+    </message>
+    <message>
         <location filename="../../desk/dates_panel.py"/>
         <source>What is &amp;partly hidden</source>
         <translation>Nur teilweise &amp;Verdecktes</translation>
@@ -3636,6 +3686,11 @@
         <location filename="../../desk/figures.py"/>
         <source>What is measured to</source>
         <translation>Wohin gemessen wird</translation>
+    </message>
+    <message>
+        <location filename="../../desk/measure_dialog.py"/>
+        <source>What is to be said of the course as a whole and of no single figure.</source>
+        <translation>Was zum Platz als Ganzem und zu keinem einzelnen Maß zu sagen ist.</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -3678,9 +3733,19 @@
         <translation>Was die Bildausschnitte zeigen</translation>
     </message>
     <message>
+        <location filename="../../desk/hole_panel.py"/>
+        <source>What to draw next of a hole that is not complete, and the tool for it.</source>
+        <translation>Was von einer unvollständigen Bahn als Nächstes zu zeichnen ist, und das Werkzeug dafür.</translation>
+    </message>
+    <message>
         <location filename="../../desk/dates_panel.py"/>
         <source>What was drawn from</source>
         <translation>Wonach gezeichnet wurde</translation>
+    </message>
+    <message>
+        <location filename="../../desk/checks_panel.py"/>
+        <source>What was found in the course, by hole; it is looked through again after each edit. A double click shows the place on the map and selects the features. Below the list stands what to do.</source>
+        <translation>Was im Platz gefunden wurde, nach Bahnen; nach jeder Änderung wird erneut geprüft. Ein Doppelklick zeigt die Stelle auf der Karte und wählt die Objekte aus. Unter der Liste steht, was zu tun ist.</translation>
     </message>
     <message>
         <location filename="../../processing/import_features.py"/>
@@ -3877,6 +3942,11 @@
         <location filename="../../desk/dates.py"/>
         <source>Zoom the map to the course, then try again.</source>
         <translation>Die Karte auf den Platz zoomen, dann erneut versuchen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/checks_panel.py"/>
+        <source>Zooms the map to what is chosen and selects its features.</source>
+        <translation>Zoomt die Karte auf das Gewählte und wählt die Objekte aus.</translation>
     </message>
     <message>
         <location filename="../../store/bring_in.py"/>
