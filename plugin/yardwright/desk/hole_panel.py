@@ -199,7 +199,6 @@ class HolePanel(QgsDockWidget):
     def _fill_figures(self, number):
         from ..measure.course import measure_hole
         from ..measure.units import to_unit, whole
-        from .figures import as_read
 
         course = self.in_hand.course()
         unit = course.settings.unit
@@ -207,8 +206,7 @@ class HolePanel(QgsDockWidget):
         for row in rows["lengths"]:
             card = "" if row.scorecard is None else str(whole(to_unit(row.scorecard, unit)))
             length = "" if row.length is None else str(whole(to_unit(row.length, unit)))
-            par = as_read(row.par_check, "text", unit)
-            line = QTreeWidgetItem([row.tee_set or tr("(unnamed)"), length, card, par])
+            line = QTreeWidgetItem([row.tee_set or tr("(unnamed)"), length, card, row.par_check])
             for column in (1, 2):
                 line.setTextAlignment(column, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
             if row.remark:
@@ -336,15 +334,13 @@ def _fit(view):
 
 def _green_text(rows, unit):
     from ..measure.units import to_unit
-    from .figures import as_read
 
     if not rows or rows[0].depth is None:
         return tr("Green: not measured yet")
     green = rows[0]
     depth, width = (f"{to_unit(one, unit):.1f}" for one in (green.depth, green.width))
     words = tr("Green {} {} deep, {} wide; approach {}° ({})")
-    start = as_read(green.approach_from, "text", unit)
-    return words.format(depth, unit, width, round(green.approach_azimuth) % 360, start)
+    return words.format(depth, unit, width, round(green.approach_azimuth) % 360, green.approach_from)
 
 
 def _text(value):
