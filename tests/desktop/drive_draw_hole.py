@@ -80,6 +80,9 @@ def drive(desk):
     window = iface.mainWindow()
     for dock in ("Layers", "Browser"):
         window.findChild(QDockWidget, dock).hide()
+    window.move(20, 20)
+    window.resize(1400, 1250)
+    iface.messageBar().clearWidgets()  # QGIS's own, on fonts, would cover the map
     yield 1500
     bar = window.findChild(QToolBar, "yardwright_drawing")
     desk.click(bar, (bar.width() - 5, 5))  # nothing is there, but the keys go to the window from now on
