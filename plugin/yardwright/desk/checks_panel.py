@@ -50,7 +50,7 @@ _COUNTS = Qt.ItemDataRole.UserRole + 2
 _ALL_HOLES, _THIS_HOLE = "all", "this"
 _SYMBOL = 16
 _AROUND_M = 8.0
-_LEAST_RADIUS_M = 15.0
+_LEAST_RADIUS_M = 30.0
 """The map shows this much about what was found, and at least this far about its middle."""
 
 
@@ -408,11 +408,12 @@ class ChecksPanel(QgsDockWidget):
     # Doing
 
     def show_on_map(self):
-        """Zoom the map to what is chosen, turned as it is, and select its features."""
+        """Zoom the map to what is chosen, turned as it is, select its features and take its hole in hand."""
         finding = self.chosen()
         if finding is None:
             return
         with told_in(self.in_hand.iface.messageBar()):
+            self.in_hand.choose_hole(finding.hole)
             self._select(finding.features)
             if finding.box is not None:
                 self._zoom(finding.box)
