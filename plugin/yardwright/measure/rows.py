@@ -37,6 +37,11 @@ def _coordinate():
     return field(default=None, metadata={"holds": "coordinate"})
 
 
+def _percent():
+    """A slope in percent."""
+    return field(default=None, metadata={"holds": "percent"})
+
+
 def _text(default=""):
     return field(default=default, metadata={"holds": "text"})
 
@@ -161,6 +166,68 @@ class MarkerRow:
     move_m: float = _metres()
     move_azimuth: float = _azimuth()
     plus_minus: float = _distance()
+    remark: str = _text()
+
+
+@dataclass(frozen=True)
+class PinRow:
+    """A pin: what it was given by, and where it lies. ``across`` is positive to the right of the approach;
+    ``to_margin`` runs to the nearest point of the green's margin, ``back`` along the approach to the back."""
+
+    event: str = _text()
+    round: int = _count()
+    hole: int = _count()
+    on: float = _distance()
+    off: float = _distance()
+    off_from: str = _text()
+    across: float = _distance()
+    to_margin: float = _distance()
+    back: float = _distance()
+    x: float = _coordinate()
+    y: float = _coordinate()
+    slope_pct: float = _percent()
+    slope_azimuth: float = _azimuth()
+    remark: str = _text()
+
+
+@dataclass(frozen=True)
+class PinAuditRow:
+    """The committee's figures of a pin against the one that is drawn. verdict: ``same``, ``apart``,
+    ``missing`` (given, not drawn), ``extra`` (drawn, not given) or ``impossible``."""
+
+    event: str = _text()
+    round: int = _count()
+    hole: int = _count()
+    given_on: float = _distance()
+    given_off: float = _distance()
+    given_off_from: str = _text()
+    drawn_on: float = _distance()
+    drawn_off: float = _distance()
+    apart: float = _distance()
+    verdict: str = _text()
+    given_green_depth: float = _distance()
+    green_depth: float = _distance()
+    remark: str = _text()
+
+
+@dataclass(frozen=True)
+class TeeSettingRow:
+    """Where the markers of a flight stand. ``from_front``: metres back from the tee's front; ``behind``: tee
+    that is left behind them; ``from_plate``: behind the permanent marker, negative ahead of it. verdict:
+    ``fits``, ``nearest`` (the nearest length the tee allows) or ``impossible``."""
+
+    event: str = _text()
+    round: int = _count()
+    flight: str = _text()
+    hole: int = _count()
+    asked: float = _distance()
+    got: float = _distance()
+    x: float = _coordinate()
+    y: float = _coordinate()
+    from_front: float = _distance()
+    behind: float = _distance()
+    verdict: str = _text()
+    from_plate: float = _distance()
     remark: str = _text()
 
 

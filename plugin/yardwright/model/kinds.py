@@ -7,6 +7,7 @@ be said in the user’s language; names and stored values are the same in all.
 
 from dataclasses import dataclass
 
+from .event import STARTS
 from .words import to_say
 
 TEXT, INTEGER, REAL, BOOLEAN, DATE = "text", "integer", "real", "boolean", "date"
@@ -316,7 +317,21 @@ TABLES = (
         ),
     ),
     Kind(
-        "event", to_say("Event"), to_say("event"), None, (Field("name", TEXT, to_say("Name"), needed=True),)
+        "event",
+        to_say("Event"),
+        to_say("event"),
+        None,
+        (
+            Field("name", TEXT, to_say("Name"), needed=True),
+            Field("begins", DATE, to_say("Begins")),
+            Field("ends", DATE, to_say("Ends")),
+            Field("margin_yd", REAL, to_say("Holes from the margin (yd)"), low=0, default=4.0),
+            Field("slope_pct", REAL, to_say("Steepest ground at a hole (%)"), low=0),
+            Field("apart_yd", REAL, to_say("Holes from those of earlier rounds (yd)"), low=0, default=3.0),
+            Field("tolerance_yd", REAL, to_say("Pins may be out by (yd)"), low=0, default=0.5),
+            Field("wear_yd", REAL, to_say("Tee markers from earlier places (yd)"), low=0, default=0.0),
+            Field("note", TEXT, to_say("Note")),
+        ),
     ),
     Kind(
         "event_round",
@@ -327,6 +342,19 @@ TABLES = (
             Field("event", TEXT, to_say("Event"), needed=True),
             Field("round", INTEGER, to_say("Round"), low=1, needed=True),
             Field("played_on", DATE, to_say("Played on")),
+            Field("holes", TEXT, to_say("Holes in order of play")),
+            Field("start", TEXT, to_say("Start"), values=STARTS, default="one tee"),
+        ),
+    ),
+    Kind(
+        "event_flight",
+        to_say("Flight of an event"),
+        to_say("flight of an event"),
+        None,
+        (
+            Field("event", TEXT, to_say("Event"), needed=True),
+            Field("flight", TEXT, to_say("Flight"), needed=True),
+            Field("tee_set", TEXT, to_say("Tee set")),
         ),
     ),
     Kind(
@@ -343,6 +371,23 @@ TABLES = (
         ),
     ),
     Kind(
+        "pin_decision",
+        to_say("Decision on a pin"),
+        to_say("decision on a pin"),
+        None,
+        (
+            Field("event", TEXT, to_say("Event"), needed=True),
+            Field("round", INTEGER, to_say("Round"), low=1, needed=True),
+            Field("hole", INTEGER, to_say("Hole"), low=1, high=99, needed=True),
+            Field("decided", TEXT, to_say("Decided"), values=(to_say("theirs"), to_say("ours"))),
+            Field("decided_by", TEXT, to_say("Decided by")),
+            Field("decided_at", TEXT, to_say("Decided at")),
+            Field("given", TEXT, to_say("The committee's figures")),
+            Field("drawn", TEXT, to_say("Drawn until then")),
+            Field("note", TEXT, to_say("Note")),
+        ),
+    ),
+    Kind(
         "hole_note",
         to_say("Note on a hole"),
         to_say("note on a hole"),
@@ -356,7 +401,7 @@ TABLES = (
     ),
 )
 
-SCHEMA_VERSION = 1
+SCHEMA_VERSION = 2
 
 BY_NAME = {kind.name: kind for kind in KINDS + TABLES}
 FEATURE_KINDS = tuple(k.name for k in KINDS if k.name not in ("image", "patch", "window", "pin"))

@@ -13,7 +13,7 @@ from ..model.words import say
 from .cells import guarded
 from .files import written_beside
 
-_DECIMALS = {"distance": 2, "area": 2, "metres": 2, "azimuth": 2, "angle": 2, "coordinate": 3}
+_DECIMALS = {"distance": 2, "area": 2, "metres": 2, "azimuth": 2, "angle": 2, "percent": 1, "coordinate": 3}
 _RESERVED = re.compile(r"(con|prn|aux|nul|com\d|lpt\d)(\..*)?", re.IGNORECASE)
 
 

@@ -361,6 +361,11 @@
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
+        <source>Begins</source>
+        <translation>Beginnt am</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
         <source>Boundary (out of bounds)</source>
         <translation>Platzgrenze (Aus)</translation>
     </message>
@@ -868,6 +873,26 @@
         <translation>Bilddatum</translation>
     </message>
     <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Decided</source>
+        <translation>Entschieden</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Decided at</source>
+        <translation>Entschieden am</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Decided by</source>
+        <translation>Entschieden von</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Decision on a pin</source>
+        <translation>Entscheidung über eine Lochposition</translation>
+    </message>
+    <message>
         <location filename="../../measure/checks_of_holes.py"/>
         <source>Delete it and draw it from the back tee to the green.</source>
         <translation>Sie löschen und vom hintersten Abschlag zum Grün zeichnen.</translation>
@@ -1056,12 +1081,18 @@
         <translation>Gezeichnet nach</translation>
     </message>
     <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Drawn until then</source>
+        <translation>Bis dahin gezeichnet</translation>
+    </message>
+    <message>
         <location filename="../../processing/import_features.py"/>
         <source>EXTENT encloses nothing.</source>
         <translation>EXTENT umschließt nichts.</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
+        <location filename="../../model/kinds.py"/>
         <source>Ends</source>
         <translation>Ende</translation>
     </message>
@@ -1149,6 +1180,11 @@
         <location filename="../../model/kinds.py"/>
         <source>Flight</source>
         <translation>Flight</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Flight of an event</source>
+        <translation>Gruppe einer Veranstaltung</translation>
     </message>
     <message>
         <location filename="../../desk/dates_panel.py"/>
@@ -1438,6 +1474,21 @@
         <location filename="../../processing/algorithm.py"/>
         <source>Holes</source>
         <translation>Bahnen</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Holes from the margin (yd)</source>
+        <translation>Löcher vom Rand (yd)</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Holes from those of earlier rounds (yd)</source>
+        <translation>Löcher von denen früherer Runden (yd)</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Holes in order of play</source>
+        <translation>Bahnen in Spielreihenfolge</translation>
     </message>
     <message>
         <location filename="../../desk/checks_panel.py"/>
@@ -2265,6 +2316,11 @@
         <translation>Lochposition (Fahne)</translation>
     </message>
     <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Pins may be out by (yd)</source>
+        <translation>Lochpositionen dürfen abweichen um (yd)</translation>
+    </message>
+    <message>
         <location filename="../../processing/export_windows.py"/>
         <source>Pixels of the picture per inch of the page.</source>
         <translation>Pixel des Bildes je Zoll der Seite.</translation>
@@ -2586,6 +2642,11 @@
         <translation>Pfähle nicht bekannt</translation>
     </message>
     <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Start</source>
+        <translation>Start</translation>
+    </message>
+    <message>
         <location filename="../../processing/start_course.py"/>
         <source>Start a course</source>
         <translation>Platz anlegen</translation>
@@ -2634,6 +2695,11 @@
         <location filename="../../model/kinds.py"/>
         <source>States the distance to</source>
         <translation>Angabe gilt bis</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Steepest ground at a hole (%)</source>
+        <translation>Steilstes Gelände am Loch (%)</translation>
     </message>
     <message>
         <location filename="../../desk/drawing_bar.py"/>
@@ -2748,6 +2814,11 @@
         <translation>Abschlag</translation>
     </message>
     <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Tee markers from earlier places (yd)</source>
+        <translation>Abschlagmarkierungen von früheren Plätzen (yd)</translation>
+    </message>
+    <message>
         <location filename="../../measure/checks_of_holes.py"/>
         <source>Tee not saved yet names no tee set.</source>
         <translation>Ein noch nicht gespeicherter Abschlag nennt kein Abschlagset.</translation>
@@ -2813,6 +2884,11 @@
         <location filename="../../store/writing.py"/>
         <source>The change could not be saved ({reason}).</source>
         <translation>Die Änderung konnte nicht gespeichert werden ({reason}).</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>The committee's figures</source>
+        <translation>Angaben der Spielleitung</translation>
     </message>
     <message>
         <location filename="../../measure/frame.py"/>
@@ -4080,6 +4156,7 @@
         <translation>mit {length} {unit} ein Par {likely}</translation>
     </message>
     <message>
+        <location filename="../../model/event.py"/>
         <location filename="../../model/kinds.py"/>
         <source>centre</source>
         <translation>Mitte</translation>
@@ -4109,6 +4186,11 @@
         <location filename="../../processing/algorithm.py"/>
         <source>csv (UTF-8), xlsx and gpkg: one or several.</source>
         <translation>csv (UTF-8), xlsx und gpkg: eines oder mehrere.</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>decision on a pin</source>
+        <translation>Entscheidung über eine Lochposition</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -4155,6 +4237,11 @@
         <location filename="../../measure/par.py"/>
         <source>fits</source>
         <translation>passt</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>flight of an event</source>
+        <translation>Gruppe einer Veranstaltung</translation>
     </message>
     <message>
         <location filename="../../desk/drawing_bar.py"/>
@@ -4389,6 +4476,7 @@
     <message>
         <location filename="../../desk/figures.py"/>
         <location filename="../../desk/pointer.py"/>
+        <location filename="../../model/event.py"/>
         <location filename="../../model/kinds.py"/>
         <source>left</source>
         <translation>links</translation>
@@ -4540,6 +4628,11 @@
         <translation>ein noch nicht gespeichertes</translation>
     </message>
     <message>
+        <location filename="../../model/event.py"/>
+        <source>one tee</source>
+        <translation>ein Abschlag</translation>
+    </message>
+    <message>
         <location filename="../../store/scorecard.py"/>
         <source>only {count} cells where the first line has {wanted}</source>
         <translation>nur {count} Zellen, die erste Zeile hat {wanted}</translation>
@@ -4548,6 +4641,11 @@
         <location filename="../../measure/hole.py"/>
         <source>other greens of this hole are left aside: feature {numbers}</source>
         <translation>andere Grüns dieser Bahn bleiben außer Betracht: Objekt {numbers}</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>ours</source>
+        <translation>unsere</translation>
     </message>
     <message>
         <location filename="../../store/scorecard.py"/>
@@ -4651,6 +4749,7 @@
     <message>
         <location filename="../../desk/figures.py"/>
         <location filename="../../desk/pointer.py"/>
+        <location filename="../../model/event.py"/>
         <location filename="../../model/kinds.py"/>
         <source>right</source>
         <translation>rechts</translation>
@@ -4684,6 +4783,11 @@
         <location filename="../../measure/par.py"/>
         <source>short for par {par}</source>
         <translation>kurz für Par {par}</translation>
+    </message>
+    <message>
+        <location filename="../../model/event.py"/>
+        <source>shotgun</source>
+        <translation>Kanonenstart</translation>
     </message>
     <message>
         <location filename="../../store/vector_source.py"/>
@@ -4884,6 +4988,11 @@
         <translation>der Text in holes wurde nicht verstanden: {reason}</translation>
     </message>
     <message>
+        <location filename="../../model/kinds.py"/>
+        <source>theirs</source>
+        <translation>ihre</translation>
+    </message>
+    <message>
         <location filename="../../store/reading.py"/>
         <source>there is another hole {number} (feature {kept}); this one was left out</source>
         <translation>es gibt eine andere Bahn {number} (Objekt {kept}); diese wurde ausgelassen</translation>
@@ -4927,6 +5036,11 @@
         <location filename="../../desk/hole_drawing.py"/>
         <source>turns at {}</source>
         <translation>Knick bei {}</translation>
+    </message>
+    <message>
+        <location filename="../../model/event.py"/>
+        <source>two tees</source>
+        <translation>zwei Abschläge</translation>
     </message>
     <message>
         <location filename="../../measure/accuracy.py"/>
