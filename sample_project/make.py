@@ -85,6 +85,38 @@ def make_course(path, extent):
     return path
 
 
+def make_event(path):
+    """The Quernhallow Cup in the course file: rounds, flights, lengths asked for, pins of two rounds."""
+    from contextlib import closing
+
+    from yardwright.store.course_file import open_course
+    from yardwright.store.events import write_event, write_lengths, write_pins
+    from yardwright.store.reading import read_course
+
+    from sample_project import cup
+
+    with closing(open_course(path)) as layers:
+        pins = cup.drawn_pins()
+        points = points_of(read_course(layers), pins)
+        write_event(layers, cup.EVENT)
+        write_lengths(layers, cup.NAME, cup.lengths())
+        write_pins(layers, cup.NAME, pins, points)
+
+
+def points_of(course, pins):
+    """Where pins lie by their figures, ``[(x, y)]`` in the course's CRS."""
+    from yardwright.measure.hole import CourseIndex, play_hole
+    from yardwright.measure.pins import place_pin
+
+    index, points = CourseIndex(course), []
+    for pin in pins:
+        played = play_hole(course, pin.hole, index)
+        place = place_pin(played.green, pin.on, pin.off, pin.off_from)
+        (point,) = played.frame.from_frame(course.crs)(place.point.reshape(1, 2))
+        points.append(tuple(point.tolist()))
+    return points
+
+
 def make_project(path, title, course_file, rasters, shown, extent=None):
     """A QGIS project: a course over its rasters, paths relative to it.
 
@@ -240,6 +272,7 @@ def work(folder, application):
     course_file = os.path.join(folder, "course.gpkg")
     remove_course(course_file)
     make_course(course_file, extent)
+    make_event(course_file)
     rasters = [(f"Image of {name}", path) for name, path in sorted(images.items(), reverse=True)]
     project = make_project(
         os.path.join(folder, "quernhallow.qgz"),

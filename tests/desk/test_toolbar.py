@@ -1,12 +1,16 @@
 """The toolbar: what it offers, when it is off and why, and that it goes away."""
 
+import sqlite3
+from contextlib import closing
 from pathlib import Path
 
 import pytest
 from qgis.core import QgsProject
 from qgis.gui import QgsAdvancedDigitizingDockWidget, QgsMapCanvas
 from qgis.PyQt.QtCore import QObject, pyqtSignal
-from qgis.PyQt.QtWidgets import QMainWindow, QMenu, QToolBar
+from qgis.PyQt.QtWidgets import QMainWindow, QMenu, QMessageBox, QToolBar
+
+from tests.older import make_version_1
 
 PLUGIN = Path(__file__).resolve().parents[2] / "plugin"
 
@@ -111,6 +115,43 @@ def test_a_course_opened_and_taken_away(tools, iface, course_file, qtbot):
     qtbot.waitUntil(lambda: tools.place is None, timeout=3000)
     assert not tools.actions["measure"].isEnabled()
     assert iface.bar.messages == []
+
+
+@pytest.mark.parametrize("said", [QMessageBox.StandardButton.Yes, QMessageBox.StandardButton.No])
+def test_an_older_course_is_brought_up_to_date_where_the_user_says_so(
+    tools, iface, course_file, monkeypatch, said
+):
+    asked = []
+    monkeypatch.setattr(QMessageBox, "question", staticmethod(lambda *what: asked.append(what[2]) or said))
+    make_version_1(course_file)
+    before = course_file.read_bytes()
+    kept = course_file.with_name("Larkmere-1.gpkg")
+    tools.add_course(str(course_file))
+    assert len(asked) == 1 and "version 1" in asked[0] and "Bring it up to date?" in asked[0]
+    if said == QMessageBox.StandardButton.No:
+        assert tools.place is None and course_file.read_bytes() == before and not kept.exists()
+        assert iface.bar.messages == []
+        return
+    assert tools.course_box.currentText() == "Larkmere" and kept.read_bytes() == before
+    (message,) = iface.bar.messages
+    assert "up to date" in message and "Larkmere-1.gpkg" in message
+    assert tools.in_hand.layer("event_flight").isValid()
+    tools.add_course(str(course_file))
+    assert len(asked) == 1
+
+
+def test_an_older_course_in_use_is_told(tools, iface, course_file, monkeypatch):
+    yes = QMessageBox.StandardButton.Yes
+    monkeypatch.setattr(QMessageBox, "question", staticmethod(lambda *_: yes))
+    make_version_1(course_file)
+    monkeypatch.setattr(
+        "qgis.PyQt.QtWidgets.QFileDialog.getOpenFileName", staticmethod(lambda *_: (str(course_file), ""))
+    )
+    with closing(sqlite3.connect(course_file, isolation_level=None)) as other:
+        other.execute("BEGIN IMMEDIATE")
+        tools.actions["open_course"].trigger()
+    (message,) = iface.bar.messages
+    assert "in use" in message and "try again" in message and tools.place is None
 
 
 def test_views(tools, iface, course_file):

@@ -154,9 +154,10 @@ text = (
     length=st.floats(1, 1000),
 )
 def test_there_and_back(tmp_path_factory, names, hole_name, unit, length):
-    from yardwright.store.scorecard import _KNOWN, _key
+    from yardwright.store.scorecard import _KNOWN
+    from yardwright.store.separated import key_of
 
-    if any(_key(name) in _KNOWN or _key(name).removesuffix("_m") in _KNOWN for name in names):
+    if any(key_of(name) in _KNOWN or key_of(name).removesuffix("_m") in _KNOWN for name in names):
         return
     path = tmp_path_factory.mktemp("card") / "card.csv"
     course = a_course(unit, names, {(1, names[-1]): length}, hole_name)

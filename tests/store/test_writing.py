@@ -86,8 +86,8 @@ class TestBothWays:
         from yardwright.store import writing
 
         with pytest.raises(ZeroDivisionError), writing.editing(course, ["green", "marker"]) as edit:
-            edit.add("green", [writing._row(course, GREEN, GREEN.geometry)])
-            edit.add("marker", [writing._row(course, MARKER, MARKER.geometry)])
+            edit.add("green", [writing.row_of(course, GREEN, GREEN.geometry)])
+            edit.add("marker", [writing.row_of(course, MARKER, MARKER.geometry)])
             raise ZeroDivisionError
         assert read(course).features == ()
         assert reopened(course).features == ()

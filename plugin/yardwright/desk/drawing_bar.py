@@ -223,7 +223,7 @@ class DrawingBar(QObject):
             tool.draw_as(how)
 
     def _tool_set(self, tool, _=None):
-        ours = next((one for one in self.tools.values() if one is tool), None)
+        ours = tool if hasattr(tool, "pointed") else None  # a tool of ours: it tells where it points
         if ours is not None:
             self.follow_pointer()
         if self.pointer is not None:

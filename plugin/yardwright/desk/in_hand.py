@@ -24,17 +24,20 @@ class CourseInHand(QObject):
     """What is in hand. One object of it serves all of the desk.
 
     ``place``: the course's place, None without one. ``hole``: the hole's number, None without one.
-    ``tee_set``: the name of the tee set last chosen, "" until one is.
+    ``tee_set``: the name of the tee set last chosen, "" until one is. ``event``, ``round``: the name of the
+    event and the number of its round, "" and None without one.
 
     Signals: ``course_changed`` (another course, or other layers of it), ``hole_changed`` (another number, or
     the list of holes is another), ``edited`` (something of the course was drawn or changed, saved or not;
-    several changes at once are told once) and ``tee_set_changed``.
+    several changes at once are told once), ``tee_set_changed`` and ``event_changed`` (another event or round,
+    or the list of events is another).
     """
 
     course_changed = pyqtSignal()
     hole_changed = pyqtSignal()
     edited = pyqtSignal()
     tee_set_changed = pyqtSignal()
+    event_changed = pyqtSignal()
 
     def __init__(self, iface, parent=None):
         super().__init__(parent)
@@ -43,9 +46,11 @@ class CourseInHand(QObject):
         self.place = None
         self.hole = None
         self.tee_set = ""
+        self.event = ""
+        self.round = None
         self.groups = {}
         self.holes = []
-        self._course = self._index = None
+        self._course = self._index = self._events = None
         self._layer_connections = []
         self._connections = []
         self._refresh = self._timer(50, self.refresh)
@@ -133,6 +138,18 @@ class CourseInHand(QObject):
             self._index = CourseIndex(self.course())
         return self._index
 
+    def events(self):
+        """The model Events of the course, unsaved edits included; read again only after an edit."""
+        if self._events is None:
+            from ..store.events import read_events
+
+            self._events = read_events(self.layers())
+        return self._events
+
+    def event_in_hand(self):
+        """The model Event of the name in hand; None without one."""
+        return next((one for one in self.events() if one.name == self.event), None)
+
     def played(self, number=None):
         """The PlayedHole of a number, of the hole in hand unless one is given; None when it is not drawn."""
         from ..measure.hole import play_hole
@@ -160,6 +177,31 @@ class CourseInHand(QObject):
             self.tee_set = name
             self.tee_set_changed.emit()
 
+    def choose_event(self, name, number=None):
+        """Take an event in hand, and one of its rounds: the first unless another is named."""
+        before = self.event, self.round
+        self.event = name
+        self._choose_round(number)
+        if (self.event, self.round) != before:
+            self.event_changed.emit()
+
+    def choose_round(self, number):
+        """Take another round of the event in hand."""
+        self.choose_event(self.event, number)
+
+    def look_for_event(self):
+        """See that the event and round in hand are still there; without, take the last event in hand."""
+        names = [one.name for one in self.events()] if self.group is not None else []
+        if self.event in names:
+            self.choose_event(self.event, self.round)
+        else:
+            self.choose_event(names[-1] if names else "")
+
+    def _choose_round(self, number):
+        event = self.event_in_hand() if self.event else None
+        numbers = [one.number for one in event.rounds] if event is not None else []
+        self.round = number if number in numbers else next(iter(numbers), None)
+
     # Keeping up with the project
 
     def refresh(self):
@@ -169,7 +211,7 @@ class CourseInHand(QObject):
         if self.place not in self.groups:
             active = place_of(self.groups, self.iface.activeLayer())
             self.place = active or next(iter(self.groups), None)
-        self._course = self._index = None
+        self._course = self._index = self._events = None
         self._watch_layers()
         self.course_changed.emit()
         self._list_holes()
@@ -212,7 +254,7 @@ class CourseInHand(QObject):
 
     def _layer_edited(self, *_):
         # Whoever asks before the news is out gets what is drawn now all the same.
-        self._course = self._index = None
+        self._course = self._index = self._events = None
         self._edited.start()
 
     def look_for_holes(self):

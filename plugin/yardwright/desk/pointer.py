@@ -1,6 +1,6 @@
 """The figures under the pointer: worked out as it moves, shown beside it and told to whoever listens."""
 
-from qgis.core import QgsCoordinateTransform, QgsCsException
+from qgis.core import QgsCsException
 from qgis.PyQt.QtCore import QObject, QPoint, Qt, pyqtSignal
 from qgis.PyQt.QtWidgets import QLabel
 
@@ -96,7 +96,7 @@ class PointerFigures(QObject):
         if played is None:
             return []
         try:
-            (point,) = to_frame([place])
+            (point,) = to_frame([place]).tolist()
         except QgsCsException:  # the pointer is beyond the Earth's edge
             return []
         found = point_figures(played, point, self.in_hand.tee_set)
@@ -104,11 +104,13 @@ class PointerFigures(QObject):
         if found is None or not found.aside <= _FAR_M:
             return []
         unit = self.in_hand.course().settings.unit
+        if kind == "pin":
+            return self._of_pin(played, point, unit)
         told = _of_point(found, unit)
         if kind == "marker":
             told += self._of_marker(played, point, unit)
         elif outline:
-            told += self._of_outline(played, to_frame(outline), kind, unit)
+            told += self._of_outline(played, to_frame(outline).tolist(), kind, unit)
         return told
 
     def _way_to_frame(self):
@@ -122,20 +124,12 @@ class PointerFigures(QObject):
                 played = None if holes is None else self.in_hand.played()
             except YardwrightError:
                 played = None
-            self._ways = (None, None) if played is None else (played, self._to_frame(played))
+            self._ways = None, None
+            if played is not None:
+                from .turning import places_in_frame
+
+                self._ways = played, places_in_frame(self.canvas, holes.crs(), played.frame)
         return self._ways
-
-    def _to_frame(self, played):
-        course = self.in_hand.course()
-        to_frame = played.frame.to_frame(course.crs)
-        map_crs = self.canvas.mapSettings().destinationCrs()
-        to_course = QgsCoordinateTransform(map_crs, self.in_hand.layer("hole").crs(), self.in_hand.project)
-
-        def transform(places):
-            there = [to_course.transform(place) for place in places]
-            return to_frame([(place.x(), place.y()) for place in there]).tolist()
-
-        return transform
 
     def _of_marker(self, played, point, unit):
         from ..measure.pointer import marker_figures
@@ -145,6 +139,21 @@ class PointerFigures(QObject):
             return []
         text = tr("{} stated, {} measured").format(_whole(found.states, unit), _one(found.measures, unit))
         return [(tr("Marker"), text)]
+
+    def _of_pin(self, played, point, unit):
+        from ..measure.pins import locate_pin
+
+        if played.green is None:
+            return []
+        place = locate_pin(played.green, point)
+        if not place.to_margin >= 0:
+            return []
+        return [
+            (tr("On"), tr("{}, {} from the back").format(_one(place.on, unit), _one(place.back, unit))),
+            (tr("From left"), _or_none(place.left, unit)),
+            (tr("From right"), _or_none(place.right, unit)),
+            (tr("To the margin"), f"{_one(place.to_margin, unit)} {unit}"),
+        ]
 
     def _of_outline(self, played, points, kind, unit):
         from ..measure.pointer import line_length, outline_figures
@@ -186,6 +195,10 @@ def _one(metres, unit):
     from ..measure.units import to_unit
 
     return f"{to_unit(metres, unit):.1f}"
+
+
+def _or_none(metres, unit):
+    return "–" if metres is None else f"{_one(metres, unit)} {unit}"
 
 
 def _area(square_metres, unit):

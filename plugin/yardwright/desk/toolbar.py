@@ -36,6 +36,7 @@ _KEYS = {
     "hole_panel": "Alt+Y, J",
     "dates_panel": "Alt+Y, Y",
     "checks_panel": "Alt+Y, Q",
+    "event_panel": "Alt+Y, U",
 }
 """What is done again and again has one stroke, all else the letter that follows Alt+Y (see also
 ``drawing_bar.KEYS``). A test in a real desktop sees that QGIS has no such keys of its own."""
@@ -168,6 +169,7 @@ class CourseTools(QObject):
             tr("List what is wrong, doubtful or missing, and repair it"),
             own_icon=icon("checks"),
         )
+        self._add("event_panel", tr("E&vent panel"), tr("Place the pins of an event, round by round"))
         self.iface.addToolBar(self.bar)
         self.iface.pluginMenu().addMenu(self.menu)
 
@@ -360,6 +362,11 @@ class CourseTools(QObject):
         self.drawing.date_at = panel.date_at
         return panel
 
+    def _make_event_panel(self):
+        from .event_panel import EventPanel
+
+        return EventPanel(self.in_hand, self.iface.mainWindow())
+
     def _make_checks_panel(self):
         from .checks_panel import ChecksPanel
 
@@ -440,11 +447,17 @@ class CourseTools(QObject):
             self.add_course(path)
 
     def add_course(self, place):
-        """Open a course in the project and take it in hand. Raises YardwrightError."""
-        from ..store.course_file import open_course
+        """Open a course in the project and take it in hand; one of an older version is brought up to date
+        first, where the user says so. Raises YardwrightError."""
+        from ..store.course_file import OlderCourse, open_course
         from ..store.layer_group import add_course_group, place_of_group
 
-        layers = open_course(place)
+        try:
+            layers = open_course(place)
+        except OlderCourse as older:
+            if not self._brought_up_to_date(older):
+                return
+            layers = open_course(place)
         try:
             place = place_of_group(add_course_group(self.in_hand.project, layers))
         finally:
@@ -454,6 +467,30 @@ class CourseTools(QObject):
         extent = self._extent()
         if extent is not None:
             self._look_at(extent)
+
+    def _brought_up_to_date(self, older):
+        """Ask whether to bring a course file up to date, and do it; whether it was done."""
+        from qgis.PyQt.QtWidgets import QMessageBox
+
+        from ..store.layer_group import reopen_layers
+        from ..store.upgrade import upgrade_course
+
+        question = tr("Bring it up to date? The old file is kept beside it.")
+        buttons = QMessageBox.StandardButton
+        answer = QMessageBox.question(
+            self.iface.mainWindow(),
+            tr("Open a course"),
+            f"{older.what}\n{question}",
+            buttons.Yes | buttons.No,
+            buttons.Yes,
+        )
+        if answer != buttons.Yes:
+            return False
+        kept = upgrade_course(older.path)
+        reopen_layers(self.in_hand.project, older.path)
+        text = tr("The course is up to date; the old file is kept as “{}”.").format(os.path.basename(kept))
+        tell(self.iface.messageBar(), text, level=Qgis.MessageLevel.Success)
+        return True
 
     def _look_at(self, extent):
         canvas = self.iface.mapCanvas()

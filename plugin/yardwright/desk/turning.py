@@ -43,6 +43,25 @@ def look_at(canvas, course_crs, played, view):
     return rotation
 
 
+def places_in_frame(canvas, course_crs, frame):
+    """A function taking a list of QgsPointXY in the map's CRS to (n, 2) points of a hole's frame.
+
+    It raises QgsCsException for a place that the course's CRS does not know.
+    """
+    from ..store.reading import crs_text
+
+    to_frame = frame.to_frame(crs_text(course_crs))
+    to_course = QgsCoordinateTransform(
+        canvas.mapSettings().destinationCrs(), course_crs, QgsProject.instance().transformContext()
+    )
+
+    def transform(places):
+        there = [to_course.transform(place) for place in places]
+        return to_frame([(place.x(), place.y()) for place in there])
+
+    return transform
+
+
 def map_places(canvas, course_crs, frame):
     """A function taking (n, 2) points of a hole's frame to the map's CRS."""
     from ..store.reading import crs_text

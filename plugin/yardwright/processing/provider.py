@@ -4,13 +4,25 @@ from qgis.core import QgsProcessingProvider
 
 from ..model.words import say
 from ..resources import icon, icon_path
+from .audit_pins import AuditPins
 from .check_markers import CheckMarkers
 from .export_windows import ExportWindows
 from .import_features import ImportFeatures
 from .measure_course import MeasureCourse
+from .place_pins import PlacePins
+from .set_tees import SetTees
 from .start_course import StartCourse
 
-ALGORITHMS = (StartCourse, ImportFeatures, MeasureCourse, CheckMarkers, ExportWindows)
+ALGORITHMS = (
+    StartCourse,
+    ImportFeatures,
+    MeasureCourse,
+    CheckMarkers,
+    PlacePins,
+    AuditPins,
+    SetTees,
+    ExportWindows,
+)
 
 
 class YardwrightProvider(QgsProcessingProvider):

@@ -16,6 +16,14 @@ _HEADER = b"SQLite format 3\x00"
 _APPLICATION_ID = b"GPKG"  # at byte 68 of the file: OGC GeoPackage 1.3 (12-128r17), requirement 2
 
 
+class OlderCourse(YardwrightError):
+    """A course file of an older version, which ``store.upgrade`` brings up to date. path: where it lies."""
+
+    def __init__(self, what, remedy, path):
+        super().__init__(what, remedy)
+        self.path = path
+
+
 class CourseLayers:
     """A course's layers and tables, open.
 
@@ -47,17 +55,17 @@ class CourseLayers:
         for layer in ours:
             sip.delete(layer)
         if ours:
-            _leave_write_ahead(self.place)
+            leave_write_ahead(self.place)
 
 
-def _leave_write_ahead(path):
+def leave_write_ahead(path):
     """Bring the file back from the mode QGIS writes in, which cannot be read from a read-only folder.
 
     While others have the file open SQLite refuses, which is right: whoever closes last does it then.
     """
     with suppress(sqlite3.Error, OSError), open(path, "rb") as file:
         if file.read(20)[18:] == b"\x02\x02":  # SQLite database file format, bytes 18 and 19
-            with closing(sqlite3.connect(f"{_file_uri(path)}?mode=rw", uri=True, timeout=0)) as database:
+            with closing(sqlite3.connect(f"{file_uri(path)}?mode=rw", uri=True, timeout=0)) as database:
                 database.execute("PRAGMA journal_mode = DELETE")
 
 
@@ -82,7 +90,7 @@ def create_course(path, name, crs, scorecard=None, take_good_rows=False, unit="y
     if not take_good_rows:
         refuse_bad_rows(card, scorecard)
     with written_beside(path) as draft:
-        with _gdal_errors(path):
+        with gdal_errors(path):
             _write_course(draft, reference, crs.strip(), _first_rows(name, unit, card))
         if os.path.exists(path):
             raise _exists(path)
@@ -92,8 +100,8 @@ def create_course(path, name, crs, scorecard=None, take_good_rows=False, unit="y
 def open_course(place):
     """The course at ``place`` (a course file's path), checked, as CourseLayers.
 
-    Raises YardwrightError when there is no such file, or it is no course file of this version; the file
-    is only read. Close what it returns to let go of the file.
+    Raises YardwrightError when there is no such file, or it is no course file of this version (OlderCourse
+    where it can be brought up to date); the file is only read. Close what it returns to let go of the file.
     """
     from qgis.core import QgsVectorLayer
 
@@ -111,7 +119,7 @@ def open_course(place):
                     layer=kind.name,
                     path=path,
                 ),
-                _take_a_backup(),
+                take_a_backup(),
             )
         layers[kind.name] = layer
     crs = layers["hole"].crs()
@@ -138,7 +146,8 @@ def course_path(place):
 
 
 def check_course_file(path):
-    """Raise YardwrightError unless ``path`` is a course file of this version. Only reads."""
+    """Raise YardwrightError unless ``path`` is a course file of this version, OlderCourse where it is one of
+    an older version. Only reads."""
     if not os.path.isfile(path):
         raise YardwrightError(
             say("There is no file “{path}”.", path=path), say("Check the path, or start a new course.")
@@ -154,7 +163,7 @@ def check_course_file(path):
     if not head.startswith(_HEADER) or head[68:72] != _APPLICATION_ID:
         raise YardwrightError(say("The file “{path}” is not a GeoPackage.", path=path), said(_NOT_OURS))
     try:
-        with closing(sqlite3.connect(f"{_file_uri(path)}?mode=ro", uri=True, timeout=5)) as database:
+        with closing(sqlite3.connect(f"{file_uri(path)}?mode=ro", uri=True, timeout=5)) as database:
             tables = {row[0] for row in database.execute("SELECT table_name FROM gpkg_contents")}
             versions = _versions(database) if "course_info" in tables else None
             systems = dict(database.execute("SELECT table_name, srs_id FROM gpkg_geometry_columns"))
@@ -168,14 +177,7 @@ def check_course_file(path):
     _check_version(path, versions)
     missing = [kind.name for kind in KINDS + TABLES if kind.name not in tables]
     if missing:
-        raise YardwrightError(
-            say(
-                "The course file “{path}” lacks these layers: {layers}.",
-                path=path,
-                layers=", ".join(missing),
-            ),
-            _take_a_backup(),
-        )
+        raise lacking_layers(path, missing)
     used = {systems.get(kind.name) for kind in KINDS}
     if used & {-1, 0, None}:  # OGC GeoPackage 1.3 (12-128r17), requirement 11: undefined ones
         raise _no_crs(path)
@@ -189,7 +191,20 @@ def check_course_file(path):
         )
 
 
-def _take_a_backup():
+def lacking_layers(path, missing):
+    """The YardwrightError of a course file without some of its layers."""
+    return YardwrightError(
+        say(
+            "The course file “{path}” lacks these layers: {layers}.",
+            path=path,
+            layers=", ".join(missing),
+        ),
+        take_a_backup(),
+    )
+
+
+def take_a_backup():
+    """What to do about a damaged course file."""
     return say("Take a copy of the file from a backup, or start a new course and bring the features in.")
 
 
@@ -256,7 +271,7 @@ def _spatial_reference(crs):
             say("Write it as EPSG:n, such as EPSG:32630."),
         )
     reference = osr.SpatialReference()
-    with _gdal_errors(str(crs)) as failures:
+    with gdal_errors(str(crs)) as failures:
         try:
             known = reference.ImportFromEPSG(int(match.group(1))) == 0
         except RuntimeError as error:  # raised instead of returned once somebody has called UseExceptions
@@ -277,7 +292,7 @@ def _spatial_reference(crs):
 
 
 @contextmanager
-def _gdal_errors(path):
+def gdal_errors(path):
     """Keep GDAL from printing; a failure it raises becomes a YardwrightError. Gives the list of its texts."""
     from osgeo import gdal
 
@@ -323,16 +338,10 @@ def _first_rows(name, unit, card):
 
 
 def _write_course(draft, reference, crs, first_rows):
-    from osgeo import gdal, ogr
+    from osgeo import gdal
 
     from .styling import save_styles
 
-    shapes = {
-        "Point": ogr.wkbPoint,
-        "LineString": ogr.wkbLineString,
-        "Polygon": ogr.wkbPolygon,
-        None: ogr.wkbNone,
-    }
     driver = gdal.GetDriverByName("GPKG")
     dataset = driver.Create(draft, 0, 0, 0, gdal.GDT_Unknown, ["VERSION=1.3"])
     if dataset is None:
@@ -340,14 +349,7 @@ def _write_course(draft, reference, crs, first_rows):
     try:
         dataset.StartTransaction()
         for kind in KINDS + TABLES:
-            options = ["FID=fid", f"IDENTIFIER={kind.title}"]
-            if kind.geometry:
-                options.append("GEOMETRY_NAME=geom")
-            layer = dataset.CreateLayer(
-                kind.name, reference if kind.geometry else None, shapes[kind.geometry], options
-            )
-            for field in kind.fields:
-                layer.CreateField(_column(field))
+            layer = add_layer(dataset, kind, reference)
             for row in first_rows.get(kind.name, ()):
                 add_row(layer, row)
         save_styles(dataset, crs)
@@ -357,7 +359,28 @@ def _write_course(draft, reference, crs, first_rows):
         layer = dataset = None  # closes the file
 
 
-def _column(field):
+def add_layer(dataset, kind, reference):
+    """Add the empty layer or table of a kind to a GeoPackage open with GDAL; the OGR layer."""
+    from osgeo import ogr
+
+    shapes = {
+        "Point": ogr.wkbPoint,
+        "LineString": ogr.wkbLineString,
+        "Polygon": ogr.wkbPolygon,
+        None: ogr.wkbNone,
+    }
+    options = ["FID=fid", f"IDENTIFIER={kind.title}"]
+    if kind.geometry:
+        options.append("GEOMETRY_NAME=geom")
+    layer = dataset.CreateLayer(
+        kind.name, reference if kind.geometry else None, shapes[kind.geometry], options
+    )
+    for field in kind.fields:
+        layer.CreateField(column_of(field))
+    return layer
+
+
+def column_of(field):
     """The OGR definition of a field."""
     from osgeo import ogr
 
@@ -388,7 +411,7 @@ def add_row(layer, row):
         raise RuntimeError(gdal.GetLastErrorMsg() or say("a row was refused"))
 
 
-def _file_uri(path):
+def file_uri(path):
     """The ``file:`` address SQLite opens; ``?``, ``#`` and ``%`` in a name are escaped."""
     from pathlib import Path
 
@@ -406,7 +429,7 @@ def _check_version(path, versions):
     version = versions[0] if versions else None
     if version == SCHEMA_VERSION:
         return
-    if not isinstance(version, int):
+    if not isinstance(version, int) or version < 1:
         raise YardwrightError(
             say("The file “{path}” does not say which version of course file it is.", path=path),
             said(_NOT_OURS),
@@ -421,12 +444,13 @@ def _check_version(path, versions):
             ),
             say("It was made with a newer Yardwright: update the plugin."),
         )
-    raise YardwrightError(
+    raise OlderCourse(
         say(
             "The course file “{path}” has version {version}, older than the version {known} used now.",
             path=path,
             version=version,
             known=SCHEMA_VERSION,
         ),
-        say("Start a new course and bring the features of the old one in."),
+        say("Open it in QGIS with “Open course…”, which brings it up to date and keeps the old file."),
+        path,
     )

@@ -2,10 +2,10 @@
 
 import os
 
-from qgis.core import QgsLayerTreeGroup, QgsProviderRegistry
+from qgis.core import QgsDataProvider, QgsLayerTreeGroup, QgsProviderRegistry
 
 from ..model.errors import YardwrightError
-from ..model.kinds import KINDS, TABLES
+from ..model.kinds import BY_NAME, KINDS, TABLES
 from ..model.words import said, say
 from .course_file import CourseLayers
 from .styling import say_style
@@ -85,6 +85,21 @@ def course_layers_of(group):
             say("Open the course again, or check that its file is still where it was."),
         )
     return CourseLayers(place_of_group(group), present["hole"].crs(), present)
+
+
+def reopen_layers(project, place):
+    """Let the layers of a course in the project read its file anew, where another file has taken its place.
+
+    A layer whose table has columns that it did not know takes the style that the file has for it.
+    """
+    group = _find(project, place)
+    for name, layer in _layers_by_kind(group).items() if group is not None else ():
+        known = layer.fields().names()
+        source, options = layer.source(), QgsDataProvider.ProviderOptions()
+        layer.setDataSource(source, layer.name(), layer.providerType(), options)
+        if layer.fields().names() != known and name in BY_NAME:
+            layer.loadDefaultStyle()
+            say_style(layer, BY_NAME[name])
 
 
 def _find(project, place):

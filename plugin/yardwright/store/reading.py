@@ -68,6 +68,22 @@ def read_features(course_layers, kind, problems=None):
     return tuple(_features(course_layers, BY_NAME[kind], [] if problems is None else problems))
 
 
+def read_rows(course_layers, kind, problems):
+    """``(id, values by field, shape)`` of each row of a table or layer; a field without a value is absent.
+
+    shape: shapely, None where there is none. Texts on what was doubted are appended to ``problems``.
+    """
+    kind = BY_NAME[kind]
+    rows = _Rows(course_layers, kind)
+    problems.extend(rows.missing_fields())
+    shapes = [([], "")] * len(rows.ids)
+    if kind.geometry is not None:
+        shapes = _geometries(kind, rows.features, rows.ids, problems, may_lack_geometry=True)
+    for fid, (values, remarks), (geometries, _) in zip(rows.ids, rows.values(), shapes):
+        problems.extend(_doubted(kind, fid, remarks))
+        yield fid, values, geometries[0] if geometries else None
+
+
 def crs_text(crs):
     """A QgsCoordinateReferenceSystem as ``EPSG:n`` or, where it has no such name, as WKT."""
     if crs.authid().upper().startswith("EPSG:"):
@@ -129,7 +145,7 @@ class _Rows:
         ]
 
 
-def _problem(kind, fid, reason, code="", other=None):
+def problem_of(kind, fid, reason, code="", other=None):
     """The Problem of a row of a layer or table. reason: without a full stop."""
     if kind.geometry is None:
         text = say("Table {table}, row {row}: {reason}.", table=kind.name, row=fid, reason=reason)
@@ -138,13 +154,13 @@ def _problem(kind, fid, reason, code="", other=None):
     return Problem(text, code, kind.name, fid, reason, other)
 
 
-def _left_out(kind, fid, reason, code="left_out"):
-    return _problem(kind, fid, say("{reason}; it was left out", reason=reason), code)
+def left_out(kind, fid, reason, code="left_out"):
+    return problem_of(kind, fid, say("{reason}; it was left out", reason=reason), code)
 
 
 def _doubted(kind, fid, remarks):
     """The Problems of what was remarked on a row's values."""
-    return [_problem(kind, fid, remark, remark.code) for remark in remarks]
+    return [problem_of(kind, fid, remark, remark.code) for remark in remarks]
 
 
 def _order_of_making(feature):
@@ -255,7 +271,7 @@ def _holes(course_layers, problems):
         number = values.get("number")
         if number is None or not 1 <= number <= 99:
             reason = say("it has no hole number and was left out")
-            problems.append(_problem(kind, fid, reason, "left_out"))
+            problems.append(problem_of(kind, fid, reason, "left_out"))
             continue
         line = geometries[0] if geometries else None
         if line is not None and line.geom_type != "LineString":
@@ -283,7 +299,7 @@ def _holes(course_layers, problems):
                 number=number,
                 kept=keep.fid,
             )
-            problems.append(_problem(kind, drop.fid, reason, "second", (number, keep.fid)))
+            problems.append(problem_of(kind, drop.fid, reason, "second", (number, keep.fid)))
             hole = keep
         holes[number] = hole
     return tuple(holes[number] for number in sorted(holes))
@@ -298,7 +314,7 @@ def _tee_sets(course_layers, problems):
         name = values.get("name")
         if not name or name in tee_sets:
             reason = say("there is another tee set “{name}”", name=name) if name else say("it has no name")
-            problems.append(_left_out(kind, fid, reason))
+            problems.append(left_out(kind, fid, reason))
             continue
         tee_sets[name] = TeeSet(name, values.get("colour", ""), values.get("sort", 0), values.get("players"))
     return tuple(sorted(tee_sets.values(), key=lambda tee_set: tee_set.sort))
@@ -313,7 +329,7 @@ def _images(course_layers, problems):
         name = values.get("id")
         if not name or name in images:
             reason = say("there is another image “{name}”", name=name) if name else say("it has no id")
-            problems.append(_left_out(kind, fid, reason))
+            problems.append(left_out(kind, fid, reason))
             continue
         images[name] = ImageDate(
             id=name,
@@ -336,14 +352,14 @@ def _scorecard(course_layers, problems):
         key = (values.get("hole"), values.get("tee_set"))
         if None in key:
             reason = say("it lacks hole or tee set and was left out")
-            problems.append(_problem(kind, fid, reason, "left_out"))
+            problems.append(problem_of(kind, fid, reason, "left_out"))
         elif key in yards:
             reason = say(
                 "hole {number} from {tee_set} is there twice; the first counts",
                 number=key[0],
                 tee_set=key[1],
             )
-            problems.append(_problem(kind, fid, reason))
+            problems.append(problem_of(kind, fid, reason))
         elif values.get("yards") is not None:
             yards[key] = values["yards"]
     return yards
@@ -402,7 +418,7 @@ def _settings(info, problems):
 
 def _geometries(kind, features, ids, problems, may_lack_geometry=False):
     def leave_out(fid, reason, code="left_out"):
-        problems.append(_left_out(kind, fid, reason, code))
+        problems.append(left_out(kind, fid, reason, code))
         return [], ""
 
     raw = [feature.geometry() for feature in features]

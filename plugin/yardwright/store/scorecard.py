@@ -5,7 +5,6 @@ tab between cells; with semicolon or tab a decimal comma is read as well.
 """
 
 import csv
-import io
 import math
 import re
 from dataclasses import dataclass, field
@@ -18,6 +17,7 @@ from ..model.kinds import BY_NAME
 from ..model.words import said, say, to_say
 from .cells import bare, guarded
 from .files import written_beside
+from .separated import BadCell, key_of, named_rows, number_of, separator_of, split_rows, whole_number
 
 _KNOWN = ("hole", "par", "stroke_index", "name")
 _METRES = re.compile(r"(.*\S)\s+m")
@@ -38,10 +38,6 @@ class Scorecard:
     problems: tuple = ()
 
 
-class _BadCell(Exception):
-    """Why a row is left out."""
-
-
 def read_scorecard(path):
     """The Scorecard in the CSV file ``path``.
 
@@ -49,14 +45,13 @@ def read_scorecard(path):
     when the file as a whole cannot be used.
     """
     text = _text_of(path)
-    separator = _separator(text)
+    separator = separator_of(next((line for line in text.splitlines() if line.strip()), ""))
     try:
-        lines = [(reader.line_num, row) for reader in [_reader(text, separator)] for row in reader]
+        lines = split_rows(text, separator)
     except csv.Error as error:
         raise YardwrightError(
             say("The scorecard “{path}” is not a CSV file ({reason}).", path=path, reason=error), said(_FORM)
         ) from error
-    lines = [(number, [cell.strip() for cell in row]) for number, row in lines if any(c.strip() for c in row)]
     if not lines:
         raise YardwrightError(say("The scorecard “{path}” is empty.", path=path), said(_FORM))
     columns = _columns(path, lines[0][1])
@@ -65,8 +60,8 @@ def read_scorecard(path):
         try:
             hole, lengths = _row(columns, cells, separator != ",")
             if hole.number in holes:
-                raise _BadCell(say("hole {number} stands in the scorecard twice", number=hole.number))
-        except _BadCell as reason:
+                raise BadCell(say("hole {number} stands in the scorecard twice", number=hole.number))
+        except BadCell as reason:
             problems.append((line, str(reason)))
             continue
         holes[hole.number] = hole
@@ -87,11 +82,12 @@ def read_scorecard(path):
 def refuse_bad_rows(card, path):
     """Raise YardwrightError naming every bad row of ``card``, read from ``path``, if it has any."""
     if card.problems:
-        named = "; ".join(
-            say("line {line}: {reason}", line=line, reason=reason) for line, reason in card.problems
-        )
         raise YardwrightError(
-            say("The scorecard “{path}” has rows that cannot be used. {rows}.", path=path, rows=named),
+            say(
+                "The scorecard “{path}” has rows that cannot be used. {rows}.",
+                path=path,
+                rows=named_rows(card.problems),
+            ),
             say("Mend these rows, or ask for the good rows only."),
         )
 
@@ -105,7 +101,7 @@ def write_scorecard(path, course):
     tee_sets = [tee_set.name for tee_set in course.tee_sets]
     tee_sets += sorted({tee_set for _, tee_set in course.scorecard} - set(tee_sets))
     for name in tee_sets:
-        if not name.strip() or _key(name) in _KNOWN:
+        if not name.strip() or key_of(name) in _KNOWN:
             raise YardwrightError(
                 say("A tee set named “{name}” cannot stand in a scorecard file.", name=name),
                 say("Give the tee set another name."),
@@ -127,10 +123,6 @@ def write_scorecard(path, course):
 
 class _TeeColumn(str):
     """The name of a tee set, so that it is never taken for one of the known columns."""
-
-
-def _reader(text, separator):
-    return csv.reader(io.StringIO(text, newline=""), delimiter=separator, strict=True)
 
 
 def _text_of(path):
@@ -157,24 +149,12 @@ def _text_of(path):
     return text
 
 
-def _separator(text):
-    """The separator the first line with anything on it uses most; a comma when it has none."""
-    first = next((line for line in text.splitlines() if line.strip()), "")
-    unquoted = re.sub(r'"[^"]*"', "", first)
-    return max(",;\t", key=unquoted.count)
-
-
-def _key(text):
-    """A heading as it is compared: ``Stroke Index`` is ``stroke_index``."""
-    return re.sub(r"[\s_]+", "_", text.strip().casefold())
-
-
 def _columns(path, header):
     """``[(name, metres in its unit)]`` of each column; the unit is None for a known one."""
     columns = []
     for cell in (bare(cell) for cell in header):
-        if _key(cell) in _KNOWN:
-            columns.append((_key(cell), None))
+        if key_of(cell) in _KNOWN:
+            columns.append((key_of(cell), None))
         elif _METRES.fullmatch(cell):
             columns.append((_TeeColumn(_METRES.fullmatch(cell).group(1)), 1.0))
         else:
@@ -203,13 +183,13 @@ def _columns(path, header):
 
 
 def _row(columns, cells, decimal_comma):
-    """``(Hole, {tee set: yards})`` of a row; _BadCell says why it cannot be used."""
+    """``(Hole, {tee set: yards})`` of a row; BadCell says why it cannot be used."""
     if any(cells[len(columns) :]):
-        raise _BadCell(
+        raise BadCell(
             say("{count} cells where the first line has {wanted}", count=len(cells), wanted=len(columns))
         )
     if len(cells) < len(columns):
-        raise _BadCell(
+        raise BadCell(
             say(
                 "only {count} cells where the first line has {wanted}",
                 count=len(cells),
@@ -222,52 +202,28 @@ def _row(columns, cells, decimal_comma):
             values[name] = cell
         elif cell:
             lengths[str(name)] = _yards(name, cell, unit, decimal_comma)
-    number = _whole(say("hole"), values["hole"], BY_NAME["hole"].field("number"))
+    number = whole_number(say("hole"), values["hole"], BY_NAME["hole"].field("number"))
     if number is None:
-        raise _BadCell(say("the hole's number is missing"))
+        raise BadCell(say("the hole's number is missing"))
     hole = Hole(
         number=number,
         name=bare(values.get("name", "")),
-        par=_whole(say("par"), values.get("par", ""), BY_NAME["hole"].field("par")),
-        stroke_index=_whole(
+        par=whole_number(say("par"), values.get("par", ""), BY_NAME["hole"].field("par")),
+        stroke_index=whole_number(
             say("stroke index"), values.get("stroke_index", ""), BY_NAME["hole"].field("stroke_index")
         ),
     )
     return hole, lengths
 
 
-def _whole(what, cell, limits):
-    if not cell:
-        return None
-    if not re.fullmatch(r"[0-9]{1,4}", cell):
-        raise _BadCell(say("{what} “{value}” is not a whole number", what=what, value=cell))
-    value = int(cell)
-    if not limits.low <= value <= limits.high:
-        raise _BadCell(
-            say(
-                "{what} {value} is not between {low} and {high}",
-                what=what,
-                value=value,
-                low=limits.low,
-                high=limits.high,
-            )
-        )
-    return value
-
-
 def _yards(tee_set, cell, unit, decimal_comma):
-    try:
-        number = float(cell.replace(",", ".", 1) if decimal_comma else cell)
-    except ValueError:
-        number = math.nan
-    if not math.isfinite(number) or "_" in cell:
-        raise _BadCell(
-            say("the length “{value}” from {tee_set} is not a number", value=cell, tee_set=tee_set)
-        )
+    number = number_of(cell, decimal_comma)
+    if math.isnan(number):
+        raise BadCell(say("the length “{value}” from {tee_set} is not a number", value=cell, tee_set=tee_set))
     yards = number * unit / YARD if unit != YARD else number
     limits = BY_NAME["scorecard"].field("yards")
     if not limits.low <= yards <= limits.high:
-        raise _BadCell(
+        raise BadCell(
             say(
                 "the length {value} from {tee_set} is not between {low} and {high} yd",
                 value=cell,

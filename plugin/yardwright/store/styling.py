@@ -89,7 +89,7 @@ def save_styles(dataset, crs):
     The table ``layer_styles`` is a convention of QGIS: its columns are those its own “Save as default in
     the data source” makes.
     """
-    from osgeo import gdal, ogr
+    from osgeo import ogr
 
     texts = ("f_table_catalog", "f_table_schema", "f_table_name", "f_geometry_column", "styleName")
     table = dataset.CreateLayer("layer_styles", None, ogr.wkbNone, ["FID=id"])
@@ -104,18 +104,30 @@ def save_styles(dataset, crs):
     updated.SetDefault("CURRENT_TIMESTAMP")
     table.CreateField(updated)
     for kind in KINDS + TABLES:
-        row = ogr.Feature(table.GetLayerDefn())
-        row.SetField("f_table_catalog", "")
-        row.SetField("f_table_schema", "")
-        row.SetField("f_table_name", kind.name)
-        row.SetField("f_geometry_column", "geom" if kind.geometry else "")
-        row.SetField("styleName", STYLE_NAME)
-        row.SetField("styleQML", style_text(kind, crs))
-        row.SetField("useAsDefault", 1)
-        row.SetField("description", said(kind.title))
-        row.SetField("owner", "")
-        if table.CreateFeature(row) != 0:
-            raise RuntimeError(gdal.GetLastErrorMsg() or say("a style was refused"))
+        save_style(table, kind, crs)
+
+
+def save_style(table, kind, crs):
+    """Put the style of a kind into the table of styles, an OGR layer, in place of the one of that name."""
+    from osgeo import gdal, ogr
+
+    table.SetAttributeFilter(f"f_table_name = '{kind.name}' AND styleName = '{STYLE_NAME}'")
+    old = [row.GetFID() for row in table]
+    table.SetAttributeFilter(None)
+    for fid in old:
+        table.DeleteFeature(fid)
+    row = ogr.Feature(table.GetLayerDefn())
+    row.SetField("f_table_catalog", "")
+    row.SetField("f_table_schema", "")
+    row.SetField("f_table_name", kind.name)
+    row.SetField("f_geometry_column", "geom" if kind.geometry else "")
+    row.SetField("styleName", STYLE_NAME)
+    row.SetField("styleQML", style_text(kind, crs))
+    row.SetField("useAsDefault", 1)
+    row.SetField("description", said(kind.title))
+    row.SetField("owner", "")
+    if table.CreateFeature(row) != 0:
+        raise RuntimeError(gdal.GetLastErrorMsg() or say("a style was refused"))
 
 
 def _ask(layer, place, field):

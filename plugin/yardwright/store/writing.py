@@ -29,7 +29,7 @@ def add_features(course_layers, features):
     making a second hole. Raises YardwrightError, with nothing added, for a kind, field or geometry the
     course has no place for.
     """
-    rows = [(feature, part) for feature in features for part in _parts(feature)]
+    rows = [(feature, part) for feature in features for part in parts_of(feature)]
     kinds = list(dict.fromkeys(feature.kind for feature, _ in rows))
     if not rows:
         return []
@@ -40,7 +40,7 @@ def add_features(course_layers, features):
         for place, (feature, part) in enumerate(rows):
             row = waiting.pop(feature.get("number"), None) if feature.kind == "hole" and part else None
             if row is None:
-                new[feature.kind].append((place, _row(course_layers, feature, part)))
+                new[feature.kind].append((place, row_of(course_layers, feature, part)))
             else:
                 _fill_hole(edit, course_layers, row, feature, part)
                 fids[place] = row.id()
@@ -96,7 +96,7 @@ def replace_windows(course_layers, windows):
             if (plain_value(row["hole"]), plain_value(row["shows"])) in replaced
         ]
         edit.delete("window", old)
-        rows = [_row(course_layers, window, part) for window in windows for part in _parts(window)]
+        rows = [row_of(course_layers, window, part) for window in windows for part in parts_of(window)]
         return edit.add("window", rows)
 
 
@@ -269,7 +269,7 @@ def _no_layer(kind):
     return YardwrightError(say("A course has no layer “{kind}”.", kind=kind), say("Choose another kind."))
 
 
-def _parts(feature):
+def parts_of(feature):
     """The geometries of the rows a feature becomes: checked, of the layer's type; [None] for none."""
     if feature.kind not in BY_NAME:
         raise _no_layer(feature.kind)
@@ -299,14 +299,14 @@ def _parts(feature):
     return parts
 
 
-def _row(course_layers, feature, part):
+def row_of(course_layers, feature, part):
     """The QgsFeature of a model Feature, with one of its geometries."""
     kind = BY_NAME[feature.kind]
     row = QgsFeature(course_layers.layers[feature.kind].fields())
     for name, value in _values(kind, feature).items():
         row.setAttribute(name, _stored(kind.field(name), value))
     if part is not None:
-        row.setGeometry(_qgis_geometry(part))
+        row.setGeometry(qgis_geometry(part))
     return row
 
 
@@ -358,7 +358,7 @@ def _refused_value(field, value):
     )
 
 
-def _qgis_geometry(shape):
+def qgis_geometry(shape):
     geometry = QgsGeometry()
     geometry.fromWkb(shape.wkb)
     return geometry
@@ -384,6 +384,6 @@ def _fill_hole(edit, course_layers, row, feature, part):
         for name, value in values.items()
         if value not in (None, "") and (plain_value(row[name]) in (None, "") or name in ("view", "seen_in"))
     }
-    edit.reshape("hole", {row.id(): _qgis_geometry(part)})
+    edit.reshape("hole", {row.id(): qgis_geometry(part)})
     if empty:
         edit.change("hole", {row.id(): empty})

@@ -14,6 +14,11 @@
         <translation>Objekte &amp;einlesen…</translation>
     </message>
     <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>&amp;Bring pins in…</source>
+        <translation>Pins &amp;einlesen…</translation>
+    </message>
+    <message>
         <location filename="../../desk/toolbar.py"/>
         <source>&amp;Check markers…</source>
         <translation>Marken &amp;prüfen…</translation>
@@ -67,6 +72,11 @@
         <location filename="../../desk/toolbar.py"/>
         <source>&amp;Open course…</source>
         <translation>Platz ö&amp;ffnen…</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>&amp;Place on the map</source>
+        <translation>Auf der Karte &amp;setzen</translation>
     </message>
     <message>
         <location filename="../../desk/toolbar.py"/>
@@ -159,6 +169,11 @@
         <translation>Eine Änderung am Layer „{kind}“ wurde abgelehnt; nichts wurde geändert.</translation>
     </message>
     <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>A click on the green of the hole in hand places its pin. The lines show the depth, the square line through the pointer, and what is counted off.</source>
+        <translation>Ein Klick auf das Grün der gewählten Bahn setzt ihre Lochposition. Die Linien zeigen die Tiefe, die Querlinie durch den Mauszeiger und was von ihr gezählt wird.</translation>
+    </message>
+    <message>
         <location filename="../../store/writing.py"/>
         <source>A course has no layer “{kind}”.</source>
         <translation>Ein Platz hat keinen Layer „{kind}“.</translation>
@@ -182,6 +197,16 @@
         <location filename="../../store/writing.py"/>
         <source>A feature of kind “{kind}” has no geometry.</source>
         <translation>Ein Objekt der Art „{kind}“ hat keine Geometrie.</translation>
+    </message>
+    <message>
+        <location filename="../../store/committee.py"/>
+        <source>A line must read round,flight,hole,yards.</source>
+        <translation>Eine Zeile muss round,flight,hole,yards lauten.</translation>
+    </message>
+    <message>
+        <location filename="../../store/committee.py"/>
+        <source>A line must read round,hole,on,off,from and may go on with green_depth.</source>
+        <translation>Eine Zeile muss round,hole,on,off,from lauten; green_depth darf folgen.</translation>
     </message>
     <message>
         <location filename="../../guide/windows.py"/>
@@ -254,6 +279,11 @@
         <translation>Eine Spalte „{column}“ ergänzen, die zu jedem Punkt seinen Umriss nennt, oder eine andere Art (KIND) wählen.</translation>
     </message>
     <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>Add a round</source>
+        <translation>Runde hinzufügen</translation>
+    </message>
+    <message>
         <location filename="../../desk/dates_panel.py"/>
         <source>Add it, then try again.</source>
         <translation>Ihn hinzufügen, dann erneut versuchen.</translation>
@@ -269,6 +299,7 @@
         <translation>Zum Projekt hinzufügen: {}.</translation>
     </message>
     <message>
+        <location filename="../../desk/event_panel.py"/>
         <location filename="../../desk/toolbar.py"/>
         <source>All files</source>
         <translation>Alle Dateien</translation>
@@ -340,6 +371,11 @@
         <translation>Bei</translation>
     </message>
     <message>
+        <location filename="../../processing/audit_pins.py"/>
+        <source>Audit pins</source>
+        <translation>Lochpositionen abgleichen</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <source>Azimuth</source>
         <translation>Azimut</translation>
@@ -348,6 +384,11 @@
         <location filename="../../model/kinds.py"/>
         <source>Azimuth that points up</source>
         <translation>Azimut, der nach oben zeigt</translation>
+    </message>
+    <message>
+        <location filename="../../desk/pin_table.py"/>
+        <source>Back</source>
+        <translation>Hinten</translation>
     </message>
     <message>
         <location filename="../../imagery/window.py"/>
@@ -385,6 +426,11 @@
         <translation>Objekte aus einer Datei einlesen</translation>
     </message>
     <message>
+        <location filename="../../desk/toolbar.py"/>
+        <source>Bring it up to date? The old file is kept beside it.</source>
+        <translation>Auf den neuen Stand bringen? Die alte Datei bleibt daneben erhalten.</translation>
+    </message>
+    <message>
         <location filename="../../processing/export_windows.py"/>
         <source>Bring its features in first (importfeatures).</source>
         <translation>Zuerst seine Objekte einlesen (importfeatures).</translation>
@@ -420,6 +466,8 @@
         <translation>COUNTS: wie viele Objekte jedes Layers eingelesen wurden. COUNT: wie viele insgesamt. LEFT_OUT: was ausgelassen wurde und warum. REMARKS: was behoben wurde oder zweifelhaft ist. Das Protokoll sagt dasselbe.</translation>
     </message>
     <message>
+        <location filename="../../desk/event_panel.py"/>
+        <location filename="../../processing/committee.py"/>
         <location filename="../../processing/start_course.py"/>
         <source>CSV (*.csv *.txt)</source>
         <translation>CSV (*.csv *.txt)</translation>
@@ -463,6 +511,16 @@
         <location filename="../../processing/check_markers.py"/>
         <source>Check distance markers</source>
         <translation>Entfernungsmarken prüfen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>Check its figures against the committee’s.</source>
+        <translation>Die Angaben mit denen der Spielleitung vergleichen.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/audit_pins.py"/>
+        <source>Check its name, or place its pins first.</source>
+        <translation>Den Namen prüfen oder zuerst seine Lochpositionen setzen.</translation>
     </message>
     <message>
         <location filename="../../desk/editing.py"/>
@@ -512,6 +570,7 @@
         <translation>Die Nummer prüfen oder die UTM-Zone des Platzes nehmen.</translation>
     </message>
     <message>
+        <location filename="../../store/committee.py"/>
         <location filename="../../store/scorecard.py"/>
         <source>Check the path of the CSV file.</source>
         <translation>Den Pfad der CSV-Datei prüfen.</translation>
@@ -652,6 +711,11 @@
         <translation>Das Abschlagset im Formular wählen; mehrere mit Kommas dazwischen.</translation>
     </message>
     <message>
+        <location filename="../../store/events.py"/>
+        <source>Choose one of those there are.</source>
+        <translation>Eines der vorhandenen wählen.</translation>
+    </message>
+    <message>
         <location filename="../../store/vector_source.py"/>
         <source>Choose one of {kinds}.</source>
         <translation>Eine dieser Arten wählen: {kinds}.</translation>
@@ -740,6 +804,11 @@
         <location filename="../../desk/measure_dialog.py"/>
         <source>Copy the rows chosen, or else the whole table, as shown (Ctrl+C).</source>
         <translation>Die gewählten Zeilen oder sonst die ganze Tabelle kopieren, wie gezeigt (Strg+C).</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>Copy the rows in the spreadsheet, with their headings, then paste.</source>
+        <translation>Die Zeilen in der Tabelle mit ihren Überschriften kopieren, dann einfügen.</translation>
     </message>
     <message>
         <location filename="../../measure/checks_of_rows.py"/>
@@ -1023,6 +1092,11 @@
         <translation>Das Grün zeichnen.</translation>
     </message>
     <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>Draw its line of play and its green first.</source>
+        <translation>Zuerst ihre Spiellinie und ihr Grün zeichnen.</translation>
+    </message>
+    <message>
         <location filename="../../guide/windows.py"/>
         <location filename="../../processing/export_windows.py"/>
         <source>Draw its line of play from the back tee to the green.</source>
@@ -1086,6 +1160,11 @@
         <translation>Bis dahin gezeichnet</translation>
     </message>
     <message>
+        <location filename="../../desk/toolbar.py"/>
+        <source>E&amp;vent panel</source>
+        <translation>Bedienfeld „&amp;Wettspiel“</translation>
+    </message>
+    <message>
         <location filename="../../processing/import_features.py"/>
         <source>EXTENT encloses nothing.</source>
         <translation>EXTENT umschließt nichts.</translation>
@@ -1107,7 +1186,9 @@
         <translation>Fehler</translation>
     </message>
     <message>
+        <location filename="../../desk/event_panel.py"/>
         <location filename="../../model/kinds.py"/>
+        <location filename="../../processing/committee.py"/>
         <source>Event</source>
         <translation>Wettspiel</translation>
     </message>
@@ -1162,6 +1243,7 @@
         <translation>Das Bild erneut beschaffen oder ein anderes wählen.</translation>
     </message>
     <message>
+        <location filename="../../desk/bring_pins.py"/>
         <location filename="../../desk/hole_panel.py"/>
         <source>Figures</source>
         <translation>Maße</translation>
@@ -1177,6 +1259,16 @@
         <translation>Die Entfernungsmarken finden, die nicht dort stehen, wo sie es angeben</translation>
     </message>
     <message>
+        <location filename="../../processing/set_tees.py"/>
+        <source>Finds the place on the tee from which a hole plays the length asked for in a round and a flight, with two club-lengths of tee behind it, and keeps the lengths with the event.</source>
+        <translation>Findet die Stelle auf dem Abschlag, von der eine Bahn so lang ist, wie es für eine Runde und einen Flight gewünscht ist, mit zwei Schlägerlängen Abschlag dahinter, und bewahrt die Längen beim Wettspiel auf.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_dialog.py"/>
+        <source>First day</source>
+        <translation>Erster Tag</translation>
+    </message>
+    <message>
         <location filename="../../model/kinds.py"/>
         <source>Flight</source>
         <translation>Flight</translation>
@@ -1184,7 +1276,7 @@
     <message>
         <location filename="../../model/kinds.py"/>
         <source>Flight of an event</source>
-        <translation>Gruppe einer Veranstaltung</translation>
+        <translation>Gruppe eines Wettspiels</translation>
     </message>
     <message>
         <location filename="../../desk/dates_panel.py"/>
@@ -1193,6 +1285,7 @@
     </message>
     <message>
         <location filename="../../processing/algorithm.py"/>
+        <location filename="../../processing/committee.py"/>
         <source>Folder for the results</source>
         <translation>Ordner für die Ergebnisse</translation>
     </message>
@@ -1222,6 +1315,11 @@
         <translation>Formate der Tabellen</translation>
     </message>
     <message>
+        <location filename="../../desk/pin_table.py"/>
+        <source>From</source>
+        <translation>Seite</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <source>From front to back along the approach</source>
         <translation>Von der Vorder- zur Hinterkante in Richtung der Annäherung</translation>
@@ -1240,6 +1338,21 @@
         <location filename="../../desk/figures.py"/>
         <source>From its nearest to its farthest point</source>
         <translation>Vom nächsten zum fernsten Punkt</translation>
+    </message>
+    <message>
+        <location filename="../../desk/pointer.py"/>
+        <source>From left</source>
+        <translation>Von links</translation>
+    </message>
+    <message>
+        <location filename="../../desk/pointer.py"/>
+        <source>From right</source>
+        <translation>Von rechts</translation>
+    </message>
+    <message>
+        <location filename="../../desk/pin_table.py"/>
+        <source>From the green’s front, along the approach</source>
+        <translation>Von der Vorderkante des Grüns, entlang der Annäherung</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -1278,6 +1391,7 @@
     </message>
     <message>
         <location filename="../../store/course_file.py"/>
+        <location filename="../../store/upgrade.py"/>
         <source>GDAL gave no reason</source>
         <translation>GDAL nannte keinen Grund</translation>
     </message>
@@ -1308,6 +1422,7 @@
     </message>
     <message>
         <location filename="../../store/course_file.py"/>
+        <location filename="../../store/events.py"/>
         <source>Give it a name.</source>
         <translation>Einen Namen vergeben.</translation>
     </message>
@@ -1340,6 +1455,11 @@
         <location filename="../../store/openstreetmap.py"/>
         <source>Give the KIND of its features to bring it in as a plain vector file.</source>
         <translation>Die Art (KIND) der Objekte angeben, um sie als einfache Vektordatei zu übernehmen.</translation>
+    </message>
+    <message>
+        <location filename="../../store/events.py"/>
+        <source>Give the copy another name.</source>
+        <translation>Der Kopie einen anderen Namen geben.</translation>
     </message>
     <message>
         <location filename="../../measure/checks_of_holes.py"/>
@@ -1424,8 +1544,10 @@
         <translation>Höhe des Bildfelds der Seite in Millimetern.</translation>
     </message>
     <message>
+        <location filename="../../desk/bring_pins.py"/>
         <location filename="../../desk/figures.py"/>
         <location filename="../../desk/hole_panel.py"/>
+        <location filename="../../desk/pin_table.py"/>
         <location filename="../../desk/toolbar.py"/>
         <location filename="../../model/kinds.py"/>
         <location filename="../../store/styling.py"/>
@@ -1457,6 +1579,11 @@
         <location filename="../../desk/checks_panel.py"/>
         <source>Hole {}</source>
         <translation>Bahn {}</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>Hole {} has no green to place a pin on.</source>
+        <translation>Bahn {} hat kein Grün, auf das eine Lochposition gesetzt werden könnte.</translation>
     </message>
     <message>
         <location filename="../../desk/turning.py"/>
@@ -1511,6 +1638,11 @@
         <translation>Um wie viel die Spiellinie abknickt</translation>
     </message>
     <message>
+        <location filename="../../desk/pin_table.py"/>
+        <source>How steep the ground is there, where a terrain is known</source>
+        <translation>Wie steil das Gelände dort ist, wo eines bekannt ist</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <source>How sure the figure is: one standard error</source>
         <translation>Wie sicher das Maß ist: ein Standardfehler</translation>
@@ -1545,6 +1677,11 @@
         <location filename="../../desk/comparing.py"/>
         <source>Image of {}</source>
         <translation>Bild vom {}</translation>
+    </message>
+    <message>
+        <location filename="../../desk/pin_table.py"/>
+        <source>In from the margin, or right of the approach line</source>
+        <translation>Vom Rand herein oder rechts der Annäherungslinie</translation>
     </message>
     <message>
         <location filename="../../store/recovery.py"/>
@@ -1638,9 +1775,19 @@
         <translation>Leer lassen oder berichtigen.</translation>
     </message>
     <message>
+        <location filename="../../store/events.py"/>
+        <source>Leave it out, or mend its figures.</source>
+        <translation>Weglassen oder die Maße berichtigen.</translation>
+    </message>
+    <message>
         <location filename="../../store/writing.py"/>
         <source>Leave it out.</source>
         <translation>Weglassen.</translation>
+    </message>
+    <message>
+        <location filename="../../store/events.py"/>
+        <source>Leave one of them out.</source>
+        <translation>Eine davon weglassen.</translation>
     </message>
     <message>
         <location filename="../../store/writing.py"/>
@@ -1691,9 +1838,19 @@
         <translation>Lizenz</translation>
     </message>
     <message>
+        <location filename="../../desk/bring_pins.py"/>
+        <source>Line</source>
+        <translation>Zeile</translation>
+    </message>
+    <message>
         <location filename="../../model/kinds.py"/>
         <source>Line of play</source>
         <translation>Spiellinie</translation>
+    </message>
+    <message>
+        <location filename="../../processing/committee.py"/>
+        <source>Line {}: {}; left out.</source>
+        <translation>Zeile {}: {}; ausgelassen.</translation>
     </message>
     <message>
         <location filename="../../desk/checks_panel.py"/>
@@ -1809,6 +1966,11 @@
         <translation>Legt eine Platzdatei an: ein GeoPackage mit einem Layer für jede Art von Objekt auf einem Platz, samt Formularen und Symbolen. Mit einer Scorekarte enthält sie von Anfang an die Bahnen, ihr Par und die Abschlagsets.</translation>
     </message>
     <message>
+        <location filename="../../desk/pin_table.py"/>
+        <source>Margin</source>
+        <translation>Rand</translation>
+    </message>
+    <message>
         <location filename="../../processing/export_windows.py"/>
         <source>Margin (mm)</source>
         <translation>Rand (mm)</translation>
@@ -1900,6 +2062,7 @@
         <translation>Mit den Werkzeugen von QGIS beheben.</translation>
     </message>
     <message>
+        <location filename="../../store/committee.py"/>
         <location filename="../../store/scorecard.py"/>
         <source>Mend these rows, or ask for the good rows only.</source>
         <translation>Diese Zeilen berichtigen oder nur die brauchbaren Zeilen übernehmen lassen.</translation>
@@ -1970,6 +2133,7 @@
         <translation>N</translation>
     </message>
     <message>
+        <location filename="../../desk/event_dialog.py"/>
         <location filename="../../model/kinds.py"/>
         <location filename="../../processing/start_course.py"/>
         <source>Name</source>
@@ -1989,6 +2153,16 @@
         <location filename="../../desk/toolbar.py"/>
         <source>Ne&amp;xt hole</source>
         <translation>&amp;Nächste Bahn</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_dialog.py"/>
+        <source>New event</source>
+        <translation>Neues Wettspiel</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>New…</source>
+        <translation>Neu…</translation>
     </message>
     <message>
         <location filename="../../desk/hole_panel.py"/>
@@ -2024,6 +2198,11 @@
         <location filename="../../store/course_file.py"/>
         <source>No course was given.</source>
         <translation>Es wurde kein Platz angegeben.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/committee.py"/>
+        <source>No event is named.</source>
+        <translation>Kein Wettspiel ist genannt.</translation>
     </message>
     <message>
         <location filename="../../desk/hole_panel.py"/>
@@ -2158,6 +2337,11 @@
         <translation>Des Fairways an dieser Stelle, rechtwinklig zur Spiellinie</translation>
     </message>
     <message>
+        <location filename="../../desk/pin_table.py"/>
+        <source>Off</source>
+        <translation>Seitlich</translation>
+    </message>
+    <message>
         <location filename="../../model/kinds.py"/>
         <source>Off (yd)</source>
         <translation>Von der Seite (yd)</translation>
@@ -2166,6 +2350,12 @@
         <location filename="../../model/kinds.py"/>
         <source>Off from</source>
         <translation>Seite</translation>
+    </message>
+    <message>
+        <location filename="../../desk/pin_table.py"/>
+        <location filename="../../desk/pointer.py"/>
+        <source>On</source>
+        <translation>Von vorn</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -2208,6 +2398,11 @@
         <translation>Ihn erneut öffnen, um sie zurückzuholen.</translation>
     </message>
     <message>
+        <location filename="../../store/course_file.py"/>
+        <source>Open it in QGIS with “Open course…”, which brings it up to date and keeps the old file.</source>
+        <translation>In QGIS mit „Platz öffnen…“ öffnen: Dabei wird sie auf den neuen Stand gebracht, die alte Datei bleibt erhalten.</translation>
+    </message>
+    <message>
         <location filename="../../__init__.py"/>
         <source>Open the OSGeo4W Shell that came with QGIS and type “{command}”, then start QGIS again.</source>
         <translation>Die mit QGIS gelieferte OSGeo4W-Shell öffnen, „{command}“ eingeben und QGIS neu starten.</translation>
@@ -2241,6 +2436,11 @@
         <location filename="../../model/kinds.py"/>
         <source>Order</source>
         <translation>Reihenfolge</translation>
+    </message>
+    <message>
+        <location filename="../../processing/committee.py"/>
+        <source>Otherwise a file with a bad row is refused, and nothing is written. The rows left out are named in the log.</source>
+        <translation>Sonst wird eine Datei mit einer fehlerhaften Zeile abgelehnt und nichts geschrieben. Ausgelassene Zeilen nennt das Protokoll.</translation>
     </message>
     <message>
         <location filename="../../processing/start_course.py"/>
@@ -2291,6 +2491,11 @@
         <translation>Ein Teil des Bildes ist nicht lesbar: {reason}.</translation>
     </message>
     <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>Pas&amp;te</source>
+        <translation>Ein&amp;fügen</translation>
+    </message>
+    <message>
         <location filename="../../model/kinds.py"/>
         <source>Patch from another date</source>
         <translation>Stück aus anderem Bilddatum</translation>
@@ -2316,6 +2521,16 @@
         <translation>Lochposition (Fahne)</translation>
     </message>
     <message>
+        <location filename="../../measure/pins.py"/>
+        <source>Pin of round {number}, hole {hole}: {reason}.</source>
+        <translation>Lochposition Runde {number}, Bahn {hole}: {reason}.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/audit_pins.py"/>
+        <source>Pins further apart than this many yards are told. Empty: the event’s own setting.</source>
+        <translation>Lochpositionen, die um mehr als so viele Yards abweichen, werden genannt. Leer: die Einstellung des Wettspiels.</translation>
+    </message>
+    <message>
         <location filename="../../model/kinds.py"/>
         <source>Pins may be out by (yd)</source>
         <translation>Lochpositionen dürfen abweichen um (yd)</translation>
@@ -2326,9 +2541,29 @@
         <translation>Pixel des Bildes je Zoll der Seite.</translation>
     </message>
     <message>
+        <location filename="../../processing/place_pins.py"/>
+        <source>Place pins</source>
+        <translation>Lochpositionen setzen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/toolbar.py"/>
+        <source>Place the pins of an event, round by round</source>
+        <translation>Die Lochpositionen eines Wettspiels setzen, Runde für Runde</translation>
+    </message>
+    <message>
+        <location filename="../../desk/bring_pins.py"/>
+        <source>Place them</source>
+        <translation>Setzen</translation>
+    </message>
+    <message>
         <location filename="../../desk/drawing_bar.py"/>
         <source>Place: {}</source>
         <translation>Setzen: {}</translation>
+    </message>
+    <message>
+        <location filename="../../processing/place_pins.py"/>
+        <source>Places the hole locations of an event from the committee’s figures: so far on from the front of the green along the approach, so far in from the left or right margin or off the line of approach. A pin of the same event, round and hole that is there already is replaced.</source>
+        <translation>Setzt die Lochpositionen eines Wettspiels nach den Angaben der Spielleitung: so weit von der Vorderkante des Grüns entlang der Annäherung, so weit vom linken oder rechten Rand herein oder von der Annäherungslinie. Eine schon vorhandene Lochposition für dasselbe Wettspiel, dieselbe Runde und Bahn wird ersetzt.</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -2371,6 +2606,11 @@
         <translation>Zurückgeholt, noch nicht gespeichert: {}.</translation>
     </message>
     <message>
+        <location filename="../../processing/audit_pins.py"/>
+        <source>Puts the committee’s figures beside the pins that are drawn for an event: those further apart than the tolerance, those missing, those nobody asked for, and figures that no green can have. Nothing in the course is changed.</source>
+        <translation>Stellt die Angaben der Spielleitung neben die gezeichneten Lochpositionen eines Wettspiels: solche, die um mehr als die Toleranz abweichen, fehlende, nicht verlangte und Angaben, die auf keinem Grün liegen können. Am Platz wird nichts geändert.</translation>
+    </message>
+    <message>
         <location filename="../../guide/rendered.py"/>
         <source>QGIS could not draw the image: {reasons}.</source>
         <translation>QGIS konnte das Bild nicht darstellen: {reasons}.</translation>
@@ -2394,6 +2634,11 @@
         <location filename="../../desk/measure_dialog.py"/>
         <source>Read the course again and measure anew. Edits are followed by themselves.</source>
         <translation>Den Platz erneut lesen und neu messen. Änderungen werden von selbst übernommen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>Reads the committee’s figures from a file. What is read is listed before anything is written.</source>
+        <translation>Liest die Angaben der Spielleitung aus einer Datei. Was gelesen wurde, wird gezeigt, bevor etwas geschrieben wird.</translation>
     </message>
     <message>
         <location filename="../../store/symbols.py"/>
@@ -2431,6 +2676,7 @@
         <translation>Bemerkungen zum Platz</translation>
     </message>
     <message>
+        <location filename="../../store/committee.py"/>
         <location filename="../../store/scorecard.py"/>
         <source>Rename or delete one of them.</source>
         <translation>Eine davon umbenennen oder löschen.</translation>
@@ -2456,6 +2702,8 @@
         <translation>Rough</translation>
     </message>
     <message>
+        <location filename="../../desk/bring_pins.py"/>
+        <location filename="../../desk/event_panel.py"/>
         <location filename="../../model/kinds.py"/>
         <location filename="../../store/styling.py"/>
         <source>Round</source>
@@ -2465,6 +2713,26 @@
         <location filename="../../model/kinds.py"/>
         <source>Round of an event</source>
         <translation>Runde eines Wettspiels</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>Round {}</source>
+        <translation>Runde {}</translation>
+    </message>
+    <message>
+        <location filename="../../processing/set_tees.py"/>
+        <source>Round {}, {}, hole {}: {}</source>
+        <translation>Runde {}, {}, Bahn {}: {}</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_dialog.py"/>
+        <source>Rounds</source>
+        <translation>Runden</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_dialog.py"/>
+        <source>Rounds, flights, lengths and limits as in “{}”</source>
+        <translation>Runden, Gruppen, Längen und Grenzen wie in „{}“</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -2497,15 +2765,30 @@
         <translation>Oft speichern und prüfen, ob in diese Ordner geschrieben werden darf.</translation>
     </message>
     <message>
+        <location filename="../../store/upgrade.py"/>
+        <source>Save or discard the edits to it, close it in other programs, then try again.</source>
+        <translation>Änderungen daran speichern oder verwerfen, die Datei in anderen Programmen schließen, dann erneut versuchen.</translation>
+    </message>
+    <message>
         <location filename="../../desk/editing.py"/>
         <location filename="../../store/recovery.py"/>
         <source>Save or undo what is being edited there, then try again.</source>
         <translation>Dortige Änderungen speichern oder rückgängig machen, dann erneut versuchen.</translation>
     </message>
     <message>
+        <location filename="../../store/committee.py"/>
+        <source>Save the sheet as “CSV UTF-8”, or paste its cells.</source>
+        <translation>Das Blatt als „CSV UTF-8“ speichern oder seine Zellen einfügen.</translation>
+    </message>
+    <message>
         <location filename="../../processing/start_course.py"/>
         <source>Say in which file the course is to be kept.</source>
         <translation>Angeben, in welcher Datei der Platz liegen soll.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/committee.py"/>
+        <source>Say its name as EVENT.</source>
+        <translation>Seinen Namen als EVENT angeben.</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -2554,6 +2837,11 @@
         <location filename="../../desk/dates.py"/>
         <source>Set its coordinate reference system in its properties, then try again.</source>
         <translation>In den Layereigenschaften das Koordinatenbezugssystem setzen, dann erneut versuchen.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/set_tees.py"/>
+        <source>Set tees</source>
+        <translation>Abschläge stecken</translation>
     </message>
     <message>
         <location filename="../../imagery/window.py"/>
@@ -2626,6 +2914,11 @@
         <translation>Nebeneinander</translation>
     </message>
     <message>
+        <location filename="../../desk/pin_table.py"/>
+        <source>Slope</source>
+        <translation>Gefälle</translation>
+    </message>
+    <message>
         <location filename="../../model/kinds.py"/>
         <location filename="../../processing/import_features.py"/>
         <source>Source</source>
@@ -2657,11 +2950,6 @@
         <translation>Einen neuen Platz anlegen und die Objekte übernehmen.</translation>
     </message>
     <message>
-        <location filename="../../store/course_file.py"/>
-        <source>Start a new course and bring the features of the old one in.</source>
-        <translation>Einen neuen Platz anlegen und die Objekte des alten übernehmen.</translation>
-    </message>
-    <message>
         <location filename="../../store/writing.py"/>
         <source>Start a new course.</source>
         <translation>Einen neuen Platz anlegen.</translation>
@@ -2670,6 +2958,11 @@
         <location filename="../../desk/in_hand.py"/>
         <source>Start a new one, or open one.</source>
         <translation>Einen neuen anlegen oder einen öffnen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>Start an event, empty or as a copy of the one in hand</source>
+        <translation>Ein Wettspiel anlegen, leer oder als Kopie des gewählten</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -2763,6 +3056,11 @@
         <translation>Tabellen können nicht als „{form}“ geschrieben werden.</translation>
     </message>
     <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>Take &amp;out</source>
+        <translation>Herausne&amp;hmen</translation>
+    </message>
+    <message>
         <location filename="../../store/course_file.py"/>
         <source>Take a copy of the file from a backup, or start a new course and bring the features in.</source>
         <translation>Eine Sicherungskopie der Datei nehmen oder einen neuen Platz anlegen und die Objekte übernehmen.</translation>
@@ -2773,14 +3071,25 @@
         <translation>Die Schleife entfernen</translation>
     </message>
     <message>
+        <location filename="../../store/events.py"/>
         <location filename="../../store/tables.py"/>
         <source>Take one of {forms}.</source>
         <translation>Eines davon nehmen: {forms}.</translation>
     </message>
     <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>Take pins out</source>
+        <translation>Lochpositionen herausnehmen</translation>
+    </message>
+    <message>
         <location filename="../../store/course_file.py"/>
         <source>Take the UTM zone of the course.</source>
         <translation>Die UTM-Zone des Platzes nehmen.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/committee.py"/>
+        <source>Take the good rows of a file with bad ones</source>
+        <translation>Von einer Datei mit fehlerhaften Zeilen die guten übernehmen</translation>
     </message>
     <message>
         <location filename="../../processing/start_course.py"/>
@@ -2793,6 +3102,7 @@
         <translation>Werkzeug nehmen</translation>
     </message>
     <message>
+        <location filename="../../store/committee.py"/>
         <location filename="../../store/course_file.py"/>
         <source>Take yd or m.</source>
         <translation>yd oder m nehmen.</translation>
@@ -2891,6 +3201,19 @@
         <translation>Angaben der Spielleitung</translation>
     </message>
     <message>
+        <location filename="../../processing/set_tees.py"/>
+        <source>The committee’s lengths</source>
+        <translation>Längen der Spielleitung</translation>
+    </message>
+    <message>
+        <location filename="../../desk/bring_pins.py"/>
+        <location filename="../../desk/event_panel.py"/>
+        <location filename="../../processing/audit_pins.py"/>
+        <location filename="../../processing/place_pins.py"/>
+        <source>The committee’s pins</source>
+        <translation>Lochpositionen der Spielleitung</translation>
+    </message>
+    <message>
         <location filename="../../measure/frame.py"/>
         <source>The coordinate reference system “{crs}” is not known here.</source>
         <translation>Das Koordinatenbezugssystem „{crs}“ ist hier nicht bekannt.</translation>
@@ -2921,6 +3244,11 @@
         <translation>Die Platzdatei (.gpkg) oder postgres:CONNECTION:SCHEMA für einen Platz in einer Datenbank.</translation>
     </message>
     <message>
+        <location filename="../../store/upgrade.py"/>
+        <source>The course file “{path}” could not be brought up to date ({reason}).</source>
+        <translation>Die Platzdatei „{path}“ ließ sich nicht auf den neuen Stand bringen ({reason}).</translation>
+    </message>
+    <message>
         <location filename="../../store/course_file.py"/>
         <source>The course file “{path}” does not say which coordinate reference system it uses.</source>
         <translation>Die Platzdatei „{path}“ nennt ihr Koordinatenbezugssystem nicht.</translation>
@@ -2944,6 +3272,11 @@
         <location filename="../../processing/start_course.py"/>
         <source>The course file. Add it to a project, or bring features into it with “Bring features in”.</source>
         <translation>Die Platzdatei. Sie lässt sich einem Projekt hinzufügen oder mit „Objekte einlesen“ füllen.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/audit_pins.py"/>
+        <source>The course has no event “{}”.</source>
+        <translation>Der Platz hat kein Wettspiel „{}“.</translation>
     </message>
     <message>
         <location filename="../../desk/in_hand.py"/>
@@ -2986,6 +3319,11 @@
         <translation>Der Platz ist nicht mehr in diesem Projekt.</translation>
     </message>
     <message>
+        <location filename="../../desk/toolbar.py"/>
+        <source>The course is up to date; the old file is kept as “{}”.</source>
+        <translation>Der Platz ist auf dem neuen Stand; die alte Datei ist als „{}“ erhalten.</translation>
+    </message>
+    <message>
         <location filename="../../store/layer_group.py"/>
         <source>The course “{name}” lacks these layers: {layers}.</source>
         <translation>Dem Platz „{name}“ fehlen diese Layer: {layers}.</translation>
@@ -3026,6 +3364,21 @@
         <translation>Die Enden liegen {distance} auseinander: {one} und {other}.</translation>
     </message>
     <message>
+        <location filename="../../store/events.py"/>
+        <source>The event has no name.</source>
+        <translation>Das Wettspiel hat keinen Namen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>The event has no round yet: add one.</source>
+        <translation>Das Wettspiel hat noch keine Runde: eine hinzufügen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>The event whose pins are shown and placed. Two events of a course never share a pin.</source>
+        <translation>Das Wettspiel, dessen Lochpositionen gezeigt und gesetzt werden. Zwei Wettspiele eines Platzes teilen nie eine Lochposition.</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <source>The feature; 4+5 is the middle between a pair</source>
         <translation>Das Objekt; 4+5 ist die Mitte zwischen einem Paar</translation>
@@ -3036,6 +3389,7 @@
         <translation>Die Datei „{path}“ gibt es schon; sie wurde nicht verändert.</translation>
     </message>
     <message>
+        <location filename="../../store/committee.py"/>
         <location filename="../../store/course_file.py"/>
         <source>The file “{path}” cannot be read ({reason}).</source>
         <translation>Die Datei „{path}“ ist nicht lesbar ({reason}).</translation>
@@ -3047,6 +3401,7 @@
     </message>
     <message>
         <location filename="../../store/course_file.py"/>
+        <location filename="../../store/upgrade.py"/>
         <source>The file “{path}” is damaged or in use ({reason}).</source>
         <translation>Die Datei „{path}“ ist beschädigt oder in Gebrauch ({reason}).</translation>
     </message>
@@ -3054,6 +3409,11 @@
         <location filename="../../store/course_file.py"/>
         <source>The file “{path}” is not a GeoPackage.</source>
         <translation>Die Datei „{path}“ ist kein GeoPackage.</translation>
+    </message>
+    <message>
+        <location filename="../../store/committee.py"/>
+        <source>The file “{path}” is not text.</source>
+        <translation>Die Datei „{path}“ ist kein Text.</translation>
     </message>
     <message>
         <location filename="../../store/openstreetmap.py"/>
@@ -3080,6 +3440,11 @@
         <location filename="../../processing/algorithm.py"/>
         <source>The folder the results are written to; it is made if need be. Results of an earlier run are replaced.</source>
         <translation>Der Ordner, in den die Ergebnisse geschrieben werden; er wird bei Bedarf angelegt. Ergebnisse eines früheren Laufs werden ersetzt.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/committee.py"/>
+        <source>The folder the table is written to; it is made if need be. Empty: no table.</source>
+        <translation>Der Ordner, in den die Tabelle geschrieben wird; er wird bei Bedarf angelegt. Leer: keine Tabelle.</translation>
     </message>
     <message>
         <location filename="../../store/tables.py"/>
@@ -3282,6 +3647,11 @@
         <translation>Der Name des Platzes.</translation>
     </message>
     <message>
+        <location filename="../../processing/committee.py"/>
+        <source>The name of the event; it is made if the course has none of this name.</source>
+        <translation>Der Name des Wettspiels; es wird angelegt, wenn der Platz keines dieses Namens hat.</translation>
+    </message>
+    <message>
         <location filename="../../processing/start_course.py"/>
         <source>The new course file (.gpkg). A file that exists is never overwritten.</source>
         <translation>Die neue Platzdatei (.gpkg). Eine vorhandene Datei wird nie überschrieben.</translation>
@@ -3300,6 +3670,26 @@
         <location filename="../../measure/checks_of_drawing.py"/>
         <source>The outline of {thing} crosses or touches itself.</source>
         <translation>Der Umriss kreuzt oder berührt sich selbst: {thing}.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>The pin of hole {} is not placed: {}.</source>
+        <translation>Die Lochposition von Bahn {} ist nicht gesetzt: {}.</translation>
+    </message>
+    <message>
+        <location filename="../../store/events.py"/>
+        <source>The pin of round {round} on hole {hole} has no place.</source>
+        <translation>Die Lochposition der Runde {round} auf Bahn {hole} hat keinen Ort.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/place_pins.py"/>
+        <source>The pins in the course, and the table pins if a folder is named: the figures, how far to the right of the approach, to the nearest margin and to the back, the place in the course’s CRS, and remarks.</source>
+        <translation>Die Lochpositionen im Platz und, wenn ein Ordner genannt ist, die Tabelle pins: die Angaben, wie weit rechts der Annäherung, bis zum nächsten Rand und zur Hinterkante, die Stelle im KBS des Platzes und Bemerkungen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>The pins of the round. Type how far on, how far off, and from which side: the pin is placed once all three are there. A row in italics has a remark, which stands below.</source>
+        <translation>Die Lochpositionen der Runde. Eingeben, wie weit auf dem Grün, wie weit vom Rand und von welcher Seite: gesetzt wird, sobald alle drei da sind. Eine kursive Zeile hat eine Bemerkung, die unten steht.</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -3327,9 +3717,19 @@
         <translation>Die Sicherungskopie „{path}“ stammt von einem neueren Yardwright.</translation>
     </message>
     <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>The round whose pins are shown and placed.</source>
+        <translation>Die Runde, deren Lochpositionen gezeigt und gesetzt werden.</translation>
+    </message>
+    <message>
         <location filename="../../store/vector_source.py"/>
         <source>The rows of “{file}” are points, and the layer {kind} holds none.</source>
         <translation>Die Zeilen von „{file}“ sind Punkte, der Layer {kind} enthält aber keine.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>The same of figures that were copied from a spreadsheet, their headings with them.</source>
+        <translation>Dasselbe mit Angaben, die samt Überschriften aus einer Tabelle kopiert wurden.</translation>
     </message>
     <message>
         <location filename="../../measure/checks_of_rows.py"/>
@@ -3417,6 +3817,16 @@
         <translation>Die Tabelle der Abschlagsets ist leer, benutzt wird aber „{name}“.</translation>
     </message>
     <message>
+        <location filename="../../processing/audit_pins.py"/>
+        <source>The table pin_audit: a row a round and hole with the figures given and drawn, how far they are apart, and the verdict same, apart, missing, extra or impossible.</source>
+        <translation>Die Tabelle pin_audit: eine Zeile je Runde und Bahn mit den Angaben und dem Gezeichneten, dem Abstand und dem Urteil same, apart, missing, extra oder impossible.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/set_tees.py"/>
+        <source>The table tee_setting: the length asked for and the length got, the place of the markers (in the course’s CRS), how far it lies from the tee’s front, from its back and from the plate, and the verdict “fits”, “nearest” (the nearest length the tee allows) or “impossible”.</source>
+        <translation>Die Tabelle tee_setting: die gewünschte und die erreichte Länge, der Platz der Abschlagmarkierungen (im KBS des Platzes), sein Abstand von der Vorderkante des Abschlags, von der Hinterkante und von der Abschlagplatte, und das Urteil „fits“ (passt), „nearest“ (die nächste Länge, die der Abschlag zulässt) oder „impossible“ (unmöglich).</translation>
+    </message>
+    <message>
         <location filename="../../store/tables.py"/>
         <source>The table “{name}” cannot be written ({reason}).</source>
         <translation>Die Tabelle „{name}“ kann nicht geschrieben werden ({reason}).</translation>
@@ -3472,6 +3882,16 @@
         <translation>Schon vorhanden: {}.</translation>
     </message>
     <message>
+        <location filename="../../store/events.py"/>
+        <source>There are two pins for round {round} on hole {hole}.</source>
+        <translation>Für Runde {round} auf Bahn {hole} gibt es zwei Lochpositionen.</translation>
+    </message>
+    <message>
+        <location filename="../../store/events.py"/>
+        <source>There is an event “{name}” already.</source>
+        <translation>Ein Wettspiel „{name}“ gibt es schon.</translation>
+    </message>
+    <message>
         <location filename="../../store/course_file.py"/>
         <source>There is no coordinate reference system {crs}.</source>
         <translation>Es gibt kein Koordinatenbezugssystem {crs}.</translation>
@@ -3485,6 +3905,16 @@
         <location filename="../../desk/in_hand.py"/>
         <source>There is no course in this project: start a new one, or open one.</source>
         <translation>In diesem Projekt ist kein Platz: einen neuen anlegen oder einen öffnen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>There is no event yet: start one.</source>
+        <translation>Es gibt noch kein Wettspiel: eines anlegen.</translation>
+    </message>
+    <message>
+        <location filename="../../store/events.py"/>
+        <source>There is no event “{name}”.</source>
+        <translation>Ein Wettspiel „{name}“ gibt es nicht.</translation>
     </message>
     <message>
         <location filename="../../store/course_file.py"/>
@@ -3515,6 +3945,11 @@
         <location filename="../../desk/checks_panel.py"/>
         <source>There is no repair for this that is safe: mend it with QGIS’s own tools.</source>
         <translation>Hierfür gibt es keine sichere Reparatur: mit den Werkzeugen von QGIS beheben.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>There is no text on the clipboard.</source>
+        <translation>In der Zwischenablage ist kein Text.</translation>
     </message>
     <message>
         <location filename="../../desk/measure_dialog.py"/>
@@ -3603,9 +4038,19 @@
         <translation>Zum Grün</translation>
     </message>
     <message>
+        <location filename="../../desk/pin_table.py"/>
+        <source>To the green’s back, along the approach</source>
+        <translation>Bis zur Hinterkante des Grüns, entlang der Annäherung</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <source>To the green’s middle</source>
         <translation>Bis zur Mitte des Grüns</translation>
+    </message>
+    <message>
+        <location filename="../../desk/pointer.py"/>
+        <source>To the margin</source>
+        <translation>Bis zum Rand</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -3613,6 +4058,12 @@
         <translation>Bis zum nächsten Punkt; beim Grün bis zur Vorderkante</translation>
     </message>
     <message>
+        <location filename="../../desk/pin_table.py"/>
+        <source>To the nearest point of the green’s margin</source>
+        <translation>Bis zum nächsten Punkt des Grünrands</translation>
+    </message>
+    <message>
+        <location filename="../../processing/audit_pins.py"/>
         <location filename="../../processing/check_markers.py"/>
         <source>Tolerance (yards)</source>
         <translation>Toleranz (Yards)</translation>
@@ -3737,6 +4188,11 @@
         <location filename="../../desk/hole_panel.py"/>
         <source>What</source>
         <translation>Was</translation>
+    </message>
+    <message>
+        <location filename="../../desk/pin_table.py"/>
+        <source>What Off counts from</source>
+        <translation>Wovon aus gezählt wird</translation>
     </message>
     <message>
         <location filename="../../desk/dates_panel.py"/>
@@ -3915,6 +4371,11 @@
         <translation>Bildausschnitt</translation>
     </message>
     <message>
+        <location filename="../../processing/set_tees.py"/>
+        <source>Write a line round,flight,hole,yards for each length.</source>
+        <translation>Für jede Länge eine Zeile round,flight,hole,yards schreiben.</translation>
+    </message>
+    <message>
         <location filename="../../store/course_file.py"/>
         <source>Write it as EPSG:n, such as EPSG:32630.</source>
         <translation>Als EPSG:n schreiben, etwa EPSG:32630.</translation>
@@ -4045,6 +4506,11 @@
         <translation>ein Par 3 kann ohne sein</translation>
     </message>
     <message>
+        <location filename="../../measure/pins.py"/>
+        <source>a pin needs two figures, on and off</source>
+        <translation>eine Lochposition braucht zwei Maße: ab Vorderkante und seitlich</translation>
+    </message>
+    <message>
         <location filename="../../store/bring_in.py"/>
         <source>a point</source>
         <translation>ein Punkt</translation>
@@ -4090,6 +4556,11 @@
         <translation>jedem Datum</translation>
     </message>
     <message>
+        <location filename="../../measure/pin_audit.py"/>
+        <source>apart</source>
+        <translation>weicht ab</translation>
+    </message>
+    <message>
         <location filename="../../model/kinds.py"/>
         <source>apron</source>
         <translation>Vorgrün</translation>
@@ -4103,6 +4574,11 @@
         <location filename="../../store/bring_in.py"/>
         <source>areas</source>
         <translation>Flächen</translation>
+    </message>
+    <message>
+        <location filename="../../measure/tee_setting.py"/>
+        <source>asked for more than once</source>
+        <translation>mehr als einmal gewünscht</translation>
     </message>
     <message>
         <location filename="../../guide/windows.py"/>
@@ -4156,6 +4632,7 @@
         <translation>mit {length} {unit} ein Par {likely}</translation>
     </message>
     <message>
+        <location filename="../../desk/pin_table.py"/>
         <location filename="../../model/event.py"/>
         <location filename="../../model/kinds.py"/>
         <source>centre</source>
@@ -4218,6 +4695,11 @@
         <translation>Wettspiel</translation>
     </message>
     <message>
+        <location filename="../../measure/pin_audit.py"/>
+        <source>extra</source>
+        <translation>überzählig</translation>
+    </message>
+    <message>
         <location filename="../../model/kinds.py"/>
         <source>fairway</source>
         <translation>Fairway</translation>
@@ -4241,7 +4723,7 @@
     <message>
         <location filename="../../model/kinds.py"/>
         <source>flight of an event</source>
-        <translation>Gruppe einer Veranstaltung</translation>
+        <translation>Gruppe eines Wettspiels</translation>
     </message>
     <message>
         <location filename="../../desk/drawing_bar.py"/>
@@ -4263,6 +4745,11 @@
         <location filename="../../desk/measure_dialog.py"/>
         <source>from the front of the tee</source>
         <translation>von der Vorderkante des Abschlags</translation>
+    </message>
+    <message>
+        <location filename="../../store/committee.py"/>
+        <source>from “{value}” is none of {sides}</source>
+        <translation>from „{value}“ ist keines von {sides}</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -4337,6 +4824,11 @@
         <translation>Bilddatum</translation>
     </message>
     <message>
+        <location filename="../../measure/pin_audit.py"/>
+        <source>impossible</source>
+        <translation>unmöglich</translation>
+    </message>
+    <message>
         <location filename="../../store/reading.py"/>
         <source>it has a coordinate that is not a number</source>
         <translation>eine Koordinate ist keine Zahl</translation>
@@ -4358,9 +4850,24 @@
         <translation>ohne Kennung</translation>
     </message>
     <message>
+        <location filename="../../store/events.py"/>
+        <source>it has no length</source>
+        <translation>keine Länge angegeben</translation>
+    </message>
+    <message>
         <location filename="../../store/reading.py"/>
         <source>it has no name</source>
         <translation>ohne Namen</translation>
+    </message>
+    <message>
+        <location filename="../../measure/pins.py"/>
+        <source>it has no point</source>
+        <translation>ohne Punkt</translation>
+    </message>
+    <message>
+        <location filename="../../store/events.py"/>
+        <source>it has no {field}</source>
+        <translation>{field} fehlt</translation>
     </message>
     <message>
         <location filename="../../store/reading.py"/>
@@ -4409,9 +4916,19 @@
         <translation>ohne Bahn oder Abschlagset, wurde ausgelassen</translation>
     </message>
     <message>
+        <location filename="../../store/events.py"/>
+        <source>it lacks round, hole or what was decided</source>
+        <translation>Runde, Bahn oder die Entscheidung fehlt</translation>
+    </message>
+    <message>
         <location filename="../../store/bring_in.py"/>
         <source>it lies outside the area the course’s coordinate system ({crs}) is made for</source>
         <translation>außerhalb des Gebiets, für das das Koordinatensystem des Platzes ({crs}) gemacht ist</translation>
+    </message>
+    <message>
+        <location filename="../../measure/pins.py"/>
+        <source>it lies {distance} off the green</source>
+        <translation>liegt {distance} außerhalb des Grüns</translation>
     </message>
     <message>
         <location filename="../../measure/markers.py"/>
@@ -4432,6 +4949,11 @@
         <location filename="../../store/recovery.py"/>
         <source>its field “{name}” holds what a copy cannot keep</source>
         <translation>sein Feld „{name}“ enthält, was eine Kopie nicht halten kann</translation>
+    </message>
+    <message>
+        <location filename="../../measure/pins.py"/>
+        <source>its figures, {on} on and {off} from {side}, no longer fit its point, which is followed (was the green redrawn, or the point moved?)</source>
+        <translation>die Maße, {on} ab Vorderkante und {off} ({side}), passen nicht mehr zum Punkt; der Punkt gilt (wurde das Grün neu gezeichnet oder der Punkt verschoben?)</translation>
     </message>
     <message>
         <location filename="../../store/bring_in.py"/>
@@ -4475,6 +4997,7 @@
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
+        <location filename="../../desk/pin_table.py"/>
         <location filename="../../desk/pointer.py"/>
         <location filename="../../model/event.py"/>
         <location filename="../../model/kinds.py"/>
@@ -4482,9 +5005,19 @@
         <translation>links</translation>
     </message>
     <message>
+        <location filename="../../desk/bring_pins.py"/>
+        <source>left out: {}</source>
+        <translation>ausgelassen: {}</translation>
+    </message>
+    <message>
         <location filename="../../model/kinds.py"/>
         <source>length for a flight</source>
         <translation>Länge für einen Flight</translation>
+    </message>
+    <message>
+        <location filename="../../measure/tee_setting.py"/>
+        <source>level with the plate</source>
+        <translation>auf Höhe der Abschlagplatte</translation>
     </message>
     <message>
         <location filename="../../store/bring_in.py"/>
@@ -4497,7 +5030,12 @@
         <translation>Spiellinie</translation>
     </message>
     <message>
-        <location filename="../../store/scorecard.py"/>
+        <location filename="../../store/committee.py"/>
+        <source>line {line} has this one already</source>
+        <translation>steht schon in Zeile {line}</translation>
+    </message>
+    <message>
+        <location filename="../../store/separated.py"/>
         <source>line {line}: {reason}</source>
         <translation>Zeile {line}: {reason}</translation>
     </message>
@@ -4510,6 +5048,11 @@
         <location filename="../../measure/par.py"/>
         <source>long for par {par}</source>
         <translation>lang für Par {par}</translation>
+    </message>
+    <message>
+        <location filename="../../measure/tee_setting.py"/>
+        <source>longer than the tee allows: with two club-lengths behind it plays {distance} at most</source>
+        <translation>länger, als der Abschlag zulässt: Mit zwei Schlägerlängen dahinter sind es höchstens {distance}</translation>
     </message>
     <message>
         <location filename="../../measure/hole.py"/>
@@ -4543,6 +5086,11 @@
         <translation>Mitte {}</translation>
     </message>
     <message>
+        <location filename="../../measure/pin_audit.py"/>
+        <source>missing</source>
+        <translation>fehlt</translation>
+    </message>
+    <message>
         <location filename="../../desk/dates_panel.py"/>
         <source>no</source>
         <translation>nein</translation>
@@ -4563,7 +5111,14 @@
         <translation>keine Bahnnummer daraus lesbar</translation>
     </message>
     <message>
+        <location filename="../../measure/tee_setting.py"/>
+        <source>no length is asked for</source>
+        <translation>keine Länge gewünscht</translation>
+    </message>
+    <message>
         <location filename="../../measure/course.py"/>
+        <location filename="../../measure/pins.py"/>
+        <location filename="../../measure/tee_setting.py"/>
         <source>no line of play is drawn</source>
         <translation>keine Spiellinie gezeichnet</translation>
     </message>
@@ -4583,9 +5138,24 @@
         <translation>kein Par: Annäherung wie bei einem Par {par}, nach der Länge geschätzt</translation>
     </message>
     <message>
+        <location filename="../../measure/tee_setting.py"/>
+        <source>no place on the tee leaves two club-lengths ({distance}) behind it</source>
+        <translation>keine Stelle auf dem Abschlag lässt zwei Schlägerlängen ({distance}) hinter sich</translation>
+    </message>
+    <message>
         <location filename="../../measure/course.py"/>
         <source>no tee is drawn</source>
         <translation>kein Abschlag gezeichnet</translation>
+    </message>
+    <message>
+        <location filename="../../measure/tee_setting.py"/>
+        <source>no tee lies where the asked length would be: the nearest is {distance}</source>
+        <translation>wo die gewünschte Länge wäre, liegt kein Abschlag: Die nächste ist {distance}</translation>
+    </message>
+    <message>
+        <location filename="../../measure/tee_setting.py"/>
+        <source>no tee of the set “{name}” is drawn on this hole</source>
+        <translation>auf dieser Bahn ist kein Abschlag des Sets „{name}“ gezeichnet</translation>
     </message>
     <message>
         <location filename="../../measure/course.py"/>
@@ -4616,6 +5186,26 @@
         <location filename="../../desk/figures.py"/>
         <source>off</source>
         <translation>weicht ab</translation>
+    </message>
+    <message>
+        <location filename="../../measure/pins.py"/>
+        <source>off counts from left, right or centre, not from “{side}”</source>
+        <translation>seitlich zählt von links, von rechts oder von der Mitte, nicht „{side}“</translation>
+    </message>
+    <message>
+        <location filename="../../store/committee.py"/>
+        <source>off is 0, which is the margin itself</source>
+        <translation>off ist 0, das ist der Rand selbst</translation>
+    </message>
+    <message>
+        <location filename="../../measure/tee_setting.py"/>
+        <source>on tee {number}, one of {count} of this set</source>
+        <translation>auf Abschlag {number}, einem von {count} dieses Sets</translation>
+    </message>
+    <message>
+        <location filename="../../measure/tee_setting.py"/>
+        <source>on the longest line of play over the tee, for its middle has no room</source>
+        <translation>auf der längsten Spiellinie über den Abschlag, denn in der Mitte ist kein Platz</translation>
     </message>
     <message>
         <location filename="../../measure/hole.py"/>
@@ -4663,6 +5253,11 @@
         <location filename="../../model/kinds.py"/>
         <source>partly hidden</source>
         <translation>teilweise verdeckt</translation>
+    </message>
+    <message>
+        <location filename="../../store/committee.py"/>
+        <source>pasted text</source>
+        <translation>eingefügter Text</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -4748,6 +5343,7 @@
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
+        <location filename="../../desk/pin_table.py"/>
         <location filename="../../desk/pointer.py"/>
         <location filename="../../model/event.py"/>
         <location filename="../../model/kinds.py"/>
@@ -4763,6 +5359,11 @@
         <location filename="../../model/kinds.py"/>
         <source>round of an event</source>
         <translation>Runde eines Wettspiels</translation>
+    </message>
+    <message>
+        <location filename="../../measure/pin_audit.py"/>
+        <source>same</source>
+        <translation>gleich</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -4783,6 +5384,11 @@
         <location filename="../../measure/par.py"/>
         <source>short for par {par}</source>
         <translation>kurz für Par {par}</translation>
+    </message>
+    <message>
+        <location filename="../../measure/tee_setting.py"/>
+        <source>shorter than the tee allows: at its front it plays {distance}</source>
+        <translation>kürzer, als der Abschlag zulässt: An seiner Vorderkante sind es {distance}</translation>
     </message>
     <message>
         <location filename="../../model/event.py"/>
@@ -4852,6 +5458,11 @@
         <translation>die Annäherungslinie schneidet das Grün in {count} Stücken: {cuts} {unit}</translation>
     </message>
     <message>
+        <location filename="../../measure/pins.py"/>
+        <source>the approach line lies outside the green there: off counts in the nearest piece</source>
+        <translation>die Annäherungslinie liegt dort außerhalb des Grüns: seitlich zählt das nächste Stück</translation>
+    </message>
+    <message>
         <location filename="../../measure/green.py"/>
         <source>the approach line's longest cut is taken, since none holds the green's anchor</source>
         <translation>der längste Schnitt der Annäherungslinie wird genommen, da keiner den Ankerpunkt des Grüns enthält</translation>
@@ -4862,9 +5473,55 @@
         <translation>der Annäherungspunkt liegt auf dem Grün</translation>
     </message>
     <message>
+        <location filename="../../measure/pin_audit.py"/>
+        <source>the committee has the green {theirs} deep, it is {ours}</source>
+        <translation>laut Spielleitung ist das Grün {theirs} tief, gemessen sind {ours}</translation>
+    </message>
+    <message>
+        <location filename="../../measure/pin_audit.py"/>
+        <source>the committee has {count} pins for this hole and round</source>
+        <translation>die Spielleitung nennt {count} Lochpositionen für diese Bahn und Runde</translation>
+    </message>
+    <message>
         <location filename="../../store/bring_in.py"/>
         <source>the course already has it</source>
         <translation>der Platz hat es schon</translation>
+    </message>
+    <message>
+        <location filename="../../measure/pins.py"/>
+        <location filename="../../measure/tee_setting.py"/>
+        <location filename="../../store/committee.py"/>
+        <source>the course has no hole {number}</source>
+        <translation>der Platz hat keine Bahn {number}</translation>
+    </message>
+    <message>
+        <location filename="../../measure/pin_audit.py"/>
+        <source>the drawn off counts from {side}</source>
+        <translation>das gezeichnete seitliche Maß zählt ab: {side}</translation>
+    </message>
+    <message>
+        <location filename="../../measure/tee_setting.py"/>
+        <location filename="../../store/committee.py"/>
+        <source>the event has no flight “{name}”</source>
+        <translation>das Wettspiel hat keinen Flight „{name}“</translation>
+    </message>
+    <message>
+        <location filename="../../measure/tee_setting.py"/>
+        <source>the event has no flight “{name}”: the tee set of that name is taken</source>
+        <translation>das Wettspiel hat keinen Flight „{name}“: Das Abschlagset dieses Namens wird genommen</translation>
+    </message>
+    <message>
+        <location filename="../../measure/pins.py"/>
+        <location filename="../../measure/tee_setting.py"/>
+        <location filename="../../store/committee.py"/>
+        <source>the event has no round {number}</source>
+        <translation>das Wettspiel hat keine Runde {number}</translation>
+    </message>
+    <message>
+        <location filename="../../measure/pin_audit.py"/>
+        <location filename="../../measure/pins.py"/>
+        <source>the event has {count} pins for this hole and round</source>
+        <translation>das Wettspiel hat {count} Lochpositionen für diese Bahn und Runde</translation>
     </message>
     <message>
         <location filename="../../imagery/window.py"/>
@@ -4872,9 +5529,41 @@
         <translation>die Datei scheint beschädigt</translation>
     </message>
     <message>
+        <location filename="../../measure/tee_setting.py"/>
+        <source>the flight names no tee set</source>
+        <translation>der Flight nennt kein Abschlagset</translation>
+    </message>
+    <message>
+        <location filename="../../measure/tee_setting.py"/>
+        <source>the flight names no tee set: the one of its own name is taken</source>
+        <translation>der Flight nennt kein Abschlagset: Das seines eigenen Namens wird genommen</translation>
+    </message>
+    <message>
+        <location filename="../../measure/pins.py"/>
+        <source>the ground falls {slope} % here, more than {most} %</source>
+        <translation>der Boden fällt hier um {slope} %, mehr als {most} %</translation>
+    </message>
+    <message>
+        <location filename="../../measure/pins.py"/>
+        <source>the heights do not reach here</source>
+        <translation>für diese Stelle liegen keine Höhen vor</translation>
+    </message>
+    <message>
         <location filename="../../measure/markers.py"/>
+        <location filename="../../measure/pins.py"/>
+        <location filename="../../measure/tee_setting.py"/>
         <source>the hole has no green</source>
         <translation>die Bahn hat kein Grün</translation>
+    </message>
+    <message>
+        <location filename="../../measure/pins.py"/>
+        <source>the hole is not played in round {number}</source>
+        <translation>die Bahn wird in Runde {number} nicht gespielt</translation>
+    </message>
+    <message>
+        <location filename="../../measure/tee_setting.py"/>
+        <source>the hole is not played in this round</source>
+        <translation>die Bahn wird in dieser Runde nicht gespielt</translation>
     </message>
     <message>
         <location filename="../../store/openstreetmap.py"/>
@@ -4888,6 +5577,7 @@
     </message>
     <message>
         <location filename="../../store/course_file.py"/>
+        <location filename="../../store/upgrade.py"/>
         <source>the last step failed</source>
         <translation>der letzte Schritt schlug fehl</translation>
     </message>
@@ -4895,6 +5585,11 @@
         <location filename="../../store/scorecard.py"/>
         <source>the length {value} from {tee_set} is not between {low} and {high} yd</source>
         <translation>die Länge {value} ab {tee_set} liegt nicht zwischen {low} und {high} yd</translation>
+    </message>
+    <message>
+        <location filename="../../store/committee.py"/>
+        <source>the length {value} is not between {low} and {high} yd</source>
+        <translation>die Länge {value} liegt nicht zwischen {low} und {high} yd</translation>
     </message>
     <message>
         <location filename="../../store/scorecard.py"/>
@@ -4927,6 +5622,11 @@
         <translation>die Spiellinie liegt hier neben dem Fairway</translation>
     </message>
     <message>
+        <location filename="../../measure/pins.py"/>
+        <source>the line square to the approach cuts the green in {count} pieces there</source>
+        <translation>die Linie quer zur Annäherung schneidet das Grün dort in {count} Stücken</translation>
+    </message>
+    <message>
         <location filename="../../measure/checks_of_holes.py"/>
         <source>the middle of a pair of posts</source>
         <translation>die Mitte eines Pfostenpaars</translation>
@@ -4952,6 +5652,11 @@
         <translation>die vorgeschlagene Stelle liegt jenseits eines Knicks, dort misst sie {distance}</translation>
     </message>
     <message>
+        <location filename="../../measure/pins.py"/>
+        <source>the point drawn lies {distance} from its figures, which are followed (was the green redrawn, or the point moved?)</source>
+        <translation>der gezeichnete Punkt liegt {distance} neben seinen Maßen; die Maße gelten (wurde das Grün neu gezeichnet oder der Punkt verschoben?)</translation>
+    </message>
+    <message>
         <location filename="../../measure/markers.py"/>
         <source>the posts state different distances, the first is taken</source>
         <translation>die Pfosten geben verschiedene Entfernungen an, die erste wird genommen</translation>
@@ -4972,10 +5677,25 @@
         <translation>die angegebene Entfernung endet hinter dem Knick: Sie kann nicht in ihrer Richtung versetzt werden</translation>
     </message>
     <message>
+        <location filename="../../store/events.py"/>
+        <source>the table event has no row for “{name}”</source>
+        <translation>die Tabelle event hat keine Zeile für „{name}“</translation>
+    </message>
+    <message>
         <location filename="../../desk/measure_dialog.py"/>
         <location filename="../../measure/findings.py"/>
         <source>the tee</source>
         <translation>Abschlag</translation>
+    </message>
+    <message>
+        <location filename="../../measure/tee_setting.py"/>
+        <source>the tee holds the asked length about {distance} to the left</source>
+        <translation>etwa {distance} links davon hat der Abschlag die gewünschte Länge</translation>
+    </message>
+    <message>
+        <location filename="../../measure/tee_setting.py"/>
+        <source>the tee holds the asked length about {distance} to the right</source>
+        <translation>etwa {distance} rechts davon hat der Abschlag die gewünschte Länge</translation>
     </message>
     <message>
         <location filename="../../measure/hole.py"/>
@@ -4983,6 +5703,7 @@
         <translation>der Abschlag nennt kein Abschlagset</translation>
     </message>
     <message>
+        <location filename="../../store/events.py"/>
         <location filename="../../store/reading.py"/>
         <source>the text in holes was not understood: {reason}</source>
         <translation>der Text in holes wurde nicht verstanden: {reason}</translation>
@@ -5001,6 +5722,11 @@
         <location filename="../../store/reading.py"/>
         <source>there is another image “{name}”</source>
         <translation>es gibt ein anderes Bild „{name}“</translation>
+    </message>
+    <message>
+        <location filename="../../store/events.py"/>
+        <source>there is another one for the same</source>
+        <translation>es gibt schon eine Zeile für dasselbe</translation>
     </message>
     <message>
         <location filename="../../store/reading.py"/>
@@ -5124,6 +5850,26 @@
         <translation>{:.2f} {}²</translation>
     </message>
     <message>
+        <location filename="../../store/committee.py"/>
+        <source>{column} is 0</source>
+        <translation>{column} ist 0</translation>
+    </message>
+    <message>
+        <location filename="../../store/committee.py"/>
+        <source>{column} is missing</source>
+        <translation>{column} fehlt</translation>
+    </message>
+    <message>
+        <location filename="../../store/committee.py"/>
+        <source>{column} {value} is below zero</source>
+        <translation>{column} {value} liegt unter null</translation>
+    </message>
+    <message>
+        <location filename="../../store/committee.py"/>
+        <source>{column} “{value}” is not a number</source>
+        <translation>{column} „{value}“ ist keine Zahl</translation>
+    </message>
+    <message>
         <location filename="../../store/openstreetmap.py"/>
         <source>{count} areas of water or trees were passed over: without a hole or the outline of the course in the same file nothing tells which of them lie on the course.</source>
         <translation>{count} Flächen mit Wasser oder Gehölz wurden übergangen: Ohne eine Bahn oder den Umriss des Platzes in derselben Datei ist nicht erkennbar, welche auf dem Platz liegen.</translation>
@@ -5132,6 +5878,11 @@
         <location filename="../../store/scorecard.py"/>
         <source>{count} cells where the first line has {wanted}</source>
         <translation>{count} Zellen, die erste Zeile hat {wanted}</translation>
+    </message>
+    <message>
+        <location filename="../../store/committee.py"/>
+        <source>{count} cells where the headings are {wanted}</source>
+        <translation>{count} Zellen, wo es {wanted} Überschriften gibt</translation>
     </message>
     <message>
         <location filename="../../store/vector_source.py"/>
@@ -5149,6 +5900,36 @@
         <translation>{crs} ist kein System für Orte auf einer Karte.</translation>
     </message>
     <message>
+        <location filename="../../measure/tee_setting.py"/>
+        <source>{distance} ahead of the plate</source>
+        <translation>{distance} vor der Abschlagplatte</translation>
+    </message>
+    <message>
+        <location filename="../../measure/tee_setting.py"/>
+        <source>{distance} behind the plate</source>
+        <translation>{distance} hinter der Abschlagplatte</translation>
+    </message>
+    <message>
+        <location filename="../../measure/pins.py"/>
+        <source>{distance} from the margin, less than {least}</source>
+        <translation>{distance} vom Rand, weniger als {least}</translation>
+    </message>
+    <message>
+        <location filename="../../measure/tee_setting.py"/>
+        <source>{distance} from the markers of round {rounds}: the tee is too narrow to stay clear of them</source>
+        <translation>{distance} von den Abschlagmarkierungen der Runde {rounds}: Der Abschlag ist zu schmal, um von ihnen fernzubleiben</translation>
+    </message>
+    <message>
+        <location filename="../../measure/pins.py"/>
+        <source>{distance} from the pin of hole {hole} in round {number}, less than {least}</source>
+        <translation>{distance} von der Lochposition der Bahn {hole} in Runde {number}, weniger als {least}</translation>
+    </message>
+    <message>
+        <location filename="../../measure/pins.py"/>
+        <source>{distance} from the pin of round {number}, less than {least}</source>
+        <translation>{distance} von der Lochposition der Runde {number}, weniger als {least}</translation>
+    </message>
+    <message>
         <location filename="../../measure/course.py"/>
         <source>{distance} longer than the scorecard</source>
         <translation>{distance} länger als auf der Scorekarte</translation>
@@ -5157,6 +5938,16 @@
         <location filename="../../measure/course.py"/>
         <source>{distance} shorter than the scorecard</source>
         <translation>{distance} kürzer als auf der Scorekarte</translation>
+    </message>
+    <message>
+        <location filename="../../measure/tee_setting.py"/>
+        <source>{distance} to the left, clear of the markers of round {rounds}</source>
+        <translation>{distance} nach links, fern von den Abschlagmarkierungen der Runde {rounds}</translation>
+    </message>
+    <message>
+        <location filename="../../measure/tee_setting.py"/>
+        <source>{distance} to the right, clear of the markers of round {rounds}</source>
+        <translation>{distance} nach rechts, fern von den Abschlagmarkierungen der Runde {rounds}</translation>
     </message>
     <message>
         <location filename="../../measure/checks_of_rows.py"/>
@@ -5192,6 +5983,11 @@
         <location filename="../../store/reading.py"/>
         <source>{field} {value} is not between {low} and {high}</source>
         <translation>{field} {value} liegt nicht zwischen {low} und {high}</translation>
+    </message>
+    <message>
+        <location filename="../../store/events.py"/>
+        <source>{field} {value} was not used</source>
+        <translation>{field} {value} wurde nicht verwendet</translation>
     </message>
     <message>
         <location filename="../../store/reading.py"/>
@@ -5301,6 +6097,21 @@
         <translation>{name}: 1:{scale:g}, {up:.2f}° oben</translation>
     </message>
     <message>
+        <location filename="../../measure/pins.py"/>
+        <source>{off} from {side} is the margin itself</source>
+        <translation>{off} ({side}) ist der Rand selbst</translation>
+    </message>
+    <message>
+        <location filename="../../measure/pins.py"/>
+        <source>{off} from {side} lies outside the margin it counts from</source>
+        <translation>{off} ({side}) liegt außerhalb des Randes, von dem aus gezählt wird</translation>
+    </message>
+    <message>
+        <location filename="../../measure/pins.py"/>
+        <source>{off} from {side} reaches the other margin: the green is {width} wide {on} on</source>
+        <translation>{off} ({side}) reicht bis an den anderen Rand: das Grün ist {on} ab Vorderkante {width} breit</translation>
+    </message>
+    <message>
         <location filename="../../measure/checks_of_drawing.py"/>
         <source>{one} and {other} are only {distance} apart.</source>
         <translation>{one} und {other} liegen nur {distance} auseinander.</translation>
@@ -5314,6 +6125,21 @@
         <location filename="../../measure/checks_of_drawing.py"/>
         <source>{one} lies within {other}.</source>
         <translation>{one} liegt innerhalb von {other}.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/pins.py"/>
+        <source>{on} on lies before the green’s front</source>
+        <translation>{on} ab Vorderkante liegt vor dem Grün</translation>
+    </message>
+    <message>
+        <location filename="../../measure/pins.py"/>
+        <source>{on} on lies beyond the green’s back: the green is {depth} deep along its approach</source>
+        <translation>{on} ab Vorderkante liegt hinter der Hinterkante: das Grün ist in Annäherungsrichtung {depth} tief</translation>
+    </message>
+    <message>
+        <location filename="../../measure/pins.py"/>
+        <source>{on} on the green has no margin to count from</source>
+        <translation>{on} ab Vorderkante hat das Grün keinen Rand, von dem aus zu zählen wäre</translation>
     </message>
     <message>
         <location filename="../../store/reading.py"/>
@@ -5456,12 +6282,17 @@
         <translation>{thing}: {tag} „{value}“ liegt nicht zwischen {low} und {high} und wurde nicht übernommen.</translation>
     </message>
     <message>
-        <location filename="../../store/scorecard.py"/>
+        <location filename="../../store/separated.py"/>
+        <source>{what} {value} is not at least {low}</source>
+        <translation>{what} {value} ist kleiner als {low}</translation>
+    </message>
+    <message>
+        <location filename="../../store/separated.py"/>
         <source>{what} {value} is not between {low} and {high}</source>
         <translation>{what} {value} liegt nicht zwischen {low} und {high}</translation>
     </message>
     <message>
-        <location filename="../../store/scorecard.py"/>
+        <location filename="../../store/separated.py"/>
         <source>{what} “{value}” is not a whole number</source>
         <translation>{what} „{value}“ ist keine ganze Zahl</translation>
     </message>
@@ -5503,6 +6334,11 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <translation>{} zweifelhaft</translation>
     </message>
     <message>
+        <location filename="../../processing/set_tees.py"/>
+        <source>{} lengths set: {} fit, {} nearest, {} impossible</source>
+        <translation>{} Längen gesteckt: {} passen, {} nächste, {} unmöglich</translation>
+    </message>
+    <message>
         <location filename="../../desk/dates_panel.py"/>
         <source>{} m</source>
         <translation>{} m</translation>
@@ -5531,6 +6367,26 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <location filename="../../desk/keeping.py"/>
         <source>{} of “{}” left unsaved, {}.</source>
         <translation>{} von „{}“ nicht gespeichert, {}.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/bring_pins.py"/>
+        <source>{} on, {} from {}</source>
+        <translation>{} tief, {} von {}</translation>
+    </message>
+    <message>
+        <location filename="../../processing/audit_pins.py"/>
+        <source>{} pins audited, {} of them as given</source>
+        <translation>{} Lochpositionen abgeglichen, {} davon wie angegeben</translation>
+    </message>
+    <message>
+        <location filename="../../desk/bring_pins.py"/>
+        <source>{} pins can be placed, {} lines cannot. Nothing is written yet.</source>
+        <translation>{} Lochpositionen lassen sich setzen, {} Zeilen nicht. Noch ist nichts geschrieben.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/place_pins.py"/>
+        <source>{} pins placed</source>
+        <translation>{} Lochpositionen gesetzt</translation>
     </message>
     <message>
         <location filename="../../desk/pointer.py"/>
@@ -5581,6 +6437,11 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <location filename="../../desk/dates_panel.py"/>
         <source>{}, not one of the dates ({})</source>
         <translation>{}, keines der Daten ({})</translation>
+    </message>
+    <message>
+        <location filename="../../desk/pointer.py"/>
+        <source>{}, {} from the back</source>
+        <translation>{}, {} von der Hinterkante</translation>
     </message>
     <message>
         <location filename="../../desk/measure_dialog.py"/>
@@ -5700,6 +6561,26 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <translation>„{source}“ sagt nicht, was die Koordinaten bedeuten.</translation>
     </message>
     <message>
+        <location filename="../../store/committee.py"/>
+        <source>“{source}” has no line with the headings {headings}.</source>
+        <translation>„{source}“ hat keine Zeile mit den Überschriften {headings}.</translation>
+    </message>
+    <message>
+        <location filename="../../store/committee.py"/>
+        <source>“{source}” has rows that cannot be used. {rows}.</source>
+        <translation>„{source}“ hat Zeilen, die nicht zu verwenden sind. {rows}.</translation>
+    </message>
+    <message>
+        <location filename="../../store/committee.py"/>
+        <source>“{source}” has two columns “{name}”.</source>
+        <translation>„{source}“ hat zwei Spalten „{name}“.</translation>
+    </message>
+    <message>
+        <location filename="../../store/committee.py"/>
+        <source>“{source}” is not a CSV file ({reason}).</source>
+        <translation>„{source}“ ist keine CSV-Datei ({reason}).</translation>
+    </message>
+    <message>
         <location filename="../../model/numbers.py"/>
         <source>“{text}” is not a distance.</source>
         <translation>„{text}“ ist keine Entfernung.</translation>
@@ -5710,11 +6591,13 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <translation>„{text}“ ist keine Bahnnummer.</translation>
     </message>
     <message>
+        <location filename="../../store/committee.py"/>
         <location filename="../../store/course_file.py"/>
         <source>“{unit}” is not a unit of distances.</source>
         <translation>„{unit}“ ist keine Einheit für Entfernungen.</translation>
     </message>
     <message>
+        <location filename="../../store/events.py"/>
         <location filename="../../store/writing.py"/>
         <source>“{value}” is no value for the field “{field}”.</source>
         <translation>„{value}“ ist kein Wert für das Feld „{field}“.</translation>
@@ -5733,6 +6616,11 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <location filename="../../desk/dates.py"/>
         <source>“{}” does not say where on Earth it lies.</source>
         <translation>„{}“ sagt nicht, wo auf der Erde es liegt.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/set_tees.py"/>
+        <source>“{}” has no length in it.</source>
+        <translation>In „{}“ steht keine Länge.</translation>
     </message>
     <message>
         <location filename="../../desk/dates.py"/>

@@ -1,0 +1,401 @@
+"""The panel of the event in hand: its rounds, and the pins of each, typed, clicked or brought in.
+
+QGIS imports this at its start: what is heavy is imported where it is used.
+"""
+
+from qgis.gui import QgsDockWidget
+from qgis.PyQt.QtCore import Qt
+from qgis.PyQt.QtWidgets import (
+    QApplication,
+    QComboBox,
+    QFileDialog,
+    QHBoxLayout,
+    QHeaderView,
+    QLabel,
+    QPushButton,
+    QTableView,
+    QToolButton,
+    QVBoxLayout,
+    QWidget,
+)
+
+from ..model.errors import YardwrightError
+from ..resources import icon
+from .editing import begin_editing
+from .pin_table import FROM, HOLE, PinTable, SideDelegate
+from .words import told_in, tr
+
+_WRITTEN = ("event", "event_round", "event_flight", "event_length", "pin")
+
+
+class EventPanel(QgsDockWidget):
+    """The event, the round and its pins. in_hand: the CourseInHand."""
+
+    def __init__(self, in_hand, parent=None):
+        super().__init__(parent)
+        self.setObjectName("yardwright_event_panel")
+        self.setWindowTitle(tr("Event"))
+        self.setWindowIcon(icon("event_panel"))
+        self.in_hand = in_hand
+        self.tool = None
+        self._stale = True
+        self._build()
+        self._explain()
+        self._connections = [
+            (signal, signal.connect(slot))
+            for signal, slot in (
+                (in_hand.course_changed, self.refresh),
+                (in_hand.edited, self.refresh),
+                (in_hand.event_changed, self._event_changed),
+                (in_hand.hole_changed, self._hole_changed),
+                (self.visibilityChanged, self._shown),
+                (in_hand.iface.mapCanvas().mapToolSet, self._tool_set),
+            )
+        ]
+
+    def let_go(self):
+        """Listen to nothing any more, and lay the tool down."""
+        while self._connections:
+            signal, connection = self._connections.pop()
+            signal.disconnect(connection)
+        if self.tool is not None:
+            self.in_hand.iface.mapCanvas().unsetMapTool(self.tool)
+            self.tool.deleteLater()
+            self.tool = None
+
+    # The surface
+
+    def _build(self):
+        self.event_box = QComboBox(self)
+        self.event_box.setAccessibleName(tr("Event"))
+        self.event_box.activated.connect(
+            lambda row: self._do(self.in_hand.choose_event, self.event_box.itemData(row))
+        )
+        self.new_button = QToolButton(self)
+        self.new_button.setText(tr("New…"))
+        self.new_button.setToolTip(tr("Start an event, empty or as a copy of the one in hand"))
+        self.new_button.clicked.connect(lambda: self._do(self.new_event))
+        self.round_box = QComboBox(self)
+        self.round_box.setAccessibleName(tr("Round"))
+        self.round_box.activated.connect(
+            lambda row: self._do(self.in_hand.choose_round, self.round_box.itemData(row))
+        )
+        self.round_button = QToolButton(self)
+        self.round_button.setText(tr("Add a round"))
+        self.round_button.clicked.connect(lambda: self._do(self.add_round))
+
+        self.table = PinTable(self)
+        self.table.typed.connect(lambda *given: self._do(self.give, *given))
+        self.view = QTableView(self)
+        self.view.setModel(self.table)
+        self.view.setItemDelegateForColumn(FROM, SideDelegate(self.view))
+        self.view.setSelectionBehavior(QTableView.SelectionBehavior.SelectRows)
+        self.view.setAlternatingRowColors(True)
+        self.view.verticalHeader().hide()
+        self.view.verticalHeader().setDefaultSectionSize(self.view.fontMetrics().height() + 8)
+        self.view.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        self.view.horizontalHeader().setStretchLastSection(True)
+        self.view.selectionModel().currentRowChanged.connect(lambda row, _: self._row_chosen(row))
+        self.remark = QLabel(self)
+        self.remark.setWordWrap(True)
+        self.remark.setTextFormat(Qt.TextFormat.PlainText)
+
+        self.place_button = QPushButton(tr("&Place on the map"), self)
+        self.place_button.setCheckable(True)
+        self.place_button.setIcon(icon("place_pin"))
+        self.place_button.clicked.connect(lambda on: self._do(self.take_tool, on))
+        self.take_out_button = QPushButton(tr("Take &out"), self)
+        self.take_out_button.clicked.connect(lambda: self._do(self.take_out))
+        self.bring_button = QPushButton(tr("&Bring pins in…"), self)
+        self.bring_button.clicked.connect(lambda: self._do(self.bring_in))
+        self.paste_button = QPushButton(tr("Pas&te"), self)
+        self.paste_button.clicked.connect(lambda: self._do(self.paste))
+
+        surface = QWidget(self)
+        layout = QVBoxLayout(surface)
+        layout.setContentsMargins(6, 6, 6, 6)
+        for things in (
+            (self.event_box, self.new_button),
+            (self.round_box, self.round_button),
+            (self.view,),
+            (self.remark,),
+            (self.place_button, self.take_out_button),
+            (self.bring_button, self.paste_button),
+        ):
+            row = QHBoxLayout()
+            for thing in things:
+                row.addWidget(thing, 0 if isinstance(thing, QToolButton) else 1)
+            layout.addLayout(row, 1 if things == (self.view,) else 0)
+        self.setWidget(surface)
+
+    def _explain(self):
+        """What the question mark of the help menu says of each part."""
+        self.event_box.setWhatsThis(
+            tr("The event whose pins are shown and placed. Two events of a course never share a pin.")
+        )
+        self.round_box.setWhatsThis(tr("The round whose pins are shown and placed."))
+        self.view.setWhatsThis(
+            tr(
+                "The pins of the round. Type how far on, how far off, and from which side: the pin is placed "
+                "once all three are there. A row in italics has a remark, which stands below."
+            )
+        )
+        self.place_button.setWhatsThis(
+            tr(
+                "A click on the green of the hole in hand places its pin. The lines show the depth, the "
+                "square line through the pointer, and what is counted off."
+            )
+        )
+        self.bring_button.setWhatsThis(
+            tr(
+                "Reads the committee’s figures from a file. What is read is listed before anything is "
+                "written."
+            )
+        )
+        self.paste_button.setWhatsThis(
+            tr("The same of figures that were copied from a spreadsheet, their headings with them.")
+        )
+
+    # Keeping up
+
+    def _shown(self, visible):
+        if visible and self._stale:
+            self.refresh()
+
+    def _event_changed(self):
+        self.table.forget()
+        self.refresh()
+
+    def refresh(self):
+        """Look again at the event in hand; put off while the panel is hidden."""
+        self._stale = not self.isVisible()
+        if self._stale:
+            return
+        with told_in(self.in_hand.iface.messageBar()):
+            self.in_hand.look_for_event()
+            self._fill()
+
+    def _fill(self):
+        events = self.in_hand.events() if self.in_hand.group is not None else ()
+        event = self.in_hand.event_in_hand() if self.in_hand.event else None
+        self.event_box.clear()
+        for one in events:
+            self.event_box.addItem(one.name, one.name)
+        self.event_box.setCurrentIndex(self.event_box.findData(self.in_hand.event))
+        self.round_box.clear()
+        for one in event.rounds if event is not None else ():
+            text = tr("Round {}").format(one.number)
+            self.round_box.addItem(f"{text}  {one.played_on}".strip(), one.number)
+        self.round_box.setCurrentIndex(self.round_box.findData(self.in_hand.round))
+        self.table.show(self._lines(event), self._unit())
+        self._choose_row()
+        self._enable()
+
+    def _unit(self):
+        return self.in_hand.course().settings.unit if self.in_hand.group is not None else "yd"
+
+    def _lines(self, event):
+        """``[(hole, PinRow or None)]`` of the round in hand."""
+        played = event.round(self.in_hand.round) if event is not None else None
+        if played is None:
+            return []
+        from ..measure.pins import pin_rows
+
+        course = self.in_hand.course()
+        rows, _ = pin_rows(course, event, self.in_hand.index())
+        by_hole = {row.hole: row for row in rows if row.round == played.number}
+        holes = played.holes or tuple(hole.number for hole in course.holes)
+        return [(hole, by_hole.get(hole)) for hole in holes]
+
+    def _enable(self):
+        reason = self.in_hand.why_no_course()
+        self.new_button.setEnabled(not reason)
+        without_event = reason or ("" if self.in_hand.event else tr("There is no event yet: start one."))
+        without_round = without_event or (
+            "" if self.in_hand.round is not None else tr("The event has no round yet: add one.")
+        )
+        for thing, why in (
+            (self.event_box, without_event),
+            (self.round_button, without_event),
+            (self.round_box, without_round),
+            (self.view, without_round),
+            (self.place_button, without_round or self.in_hand.why_no_hole()),
+            (self.bring_button, without_event),
+            (self.paste_button, without_event),
+            (self.take_out_button, without_round),
+        ):
+            thing.setEnabled(not why)
+            thing.setToolTip(why)
+        if not self.place_button.isEnabled() and self.tool is not None:
+            self.in_hand.iface.mapCanvas().unsetMapTool(self.tool)
+
+    def _hole_changed(self):
+        self._choose_row()
+
+    def _choose_row(self):
+        """The row of the hole in hand is the current one."""
+        holes = [hole for hole, _ in self.table.lines]
+        if self.in_hand.hole in holes:
+            row = holes.index(self.in_hand.hole)
+            if self.view.currentIndex().row() != row:
+                self.view.setCurrentIndex(self.table.index(row, HOLE))
+        self._tell_row()
+
+    def _row_chosen(self, index):
+        if index.isValid():
+            self.in_hand.choose_hole(self.table.lines[index.row()][0])
+        self._tell_row()
+
+    def _tell_row(self):
+        index = self.view.currentIndex()
+        row = self.table.lines[index.row()][1] if 0 <= index.row() < len(self.table.lines) else None
+        self.remark.setText("" if row is None else row.remark)
+
+    # Doing
+
+    def _do(self, doing, *given):
+        with told_in(self.in_hand.iface.messageBar()):
+            doing(*given)
+
+    def new_event(self):
+        """Ask for a name, and start an event; it may be a copy of the one in hand, without its pins."""
+        from ..store.events import copy_event, write_event
+        from .event_dialog import ask_event
+
+        asked = ask_event(self, self.in_hand.event_in_hand() if self.in_hand.event else None)
+        if asked is None:
+            return
+        event, copied = asked
+        layers = self._layers()
+        if copied:
+            copy_event(layers, copied, event.name)
+        else:
+            write_event(layers, event)
+        self.in_hand.choose_event(event.name)
+        self.refresh()
+
+    def add_round(self):
+        """Add the next round to the event in hand."""
+        from dataclasses import replace
+
+        from ..model.event import Round
+        from ..store.events import write_event
+
+        event = self.in_hand.event_in_hand()
+        number = max((one.number for one in event.rounds), default=0) + 1
+        write_event(self._layers(), replace(event, rounds=(*event.rounds, Round(number))))
+        self.in_hand.choose_round(number)
+        self.refresh()
+
+    def give(self, hole, on, off, off_from):
+        """Place a pin by its figures, in the course's unit. Raises YardwrightError when it cannot be."""
+        from ..measure.pins import NotPlaceable, place_pin
+        from ..measure.units import UNITS
+        from ..model.event import Pin
+
+        played = self.in_hand.played(hole)
+        if played is None or played.green is None:
+            raise YardwrightError(
+                tr("Hole {} has no green to place a pin on.").format(hole),
+                tr("Draw its line of play and its green first."),
+            )
+        size = UNITS[self._unit()]
+        try:
+            place = place_pin(played.green, on * size, off * size, off_from, self._unit())
+        except NotPlaceable as refused:
+            raise YardwrightError(
+                tr("The pin of hole {} is not placed: {}.").format(hole, refused.remark),
+                tr("Check its figures against the committee’s."),
+            ) from refused
+        pin = Pin(self.in_hand.event, self.in_hand.round, hole, on * size, off * size, off_from, "figures")
+        self._write([pin], [self._in_course(played, place.point)])
+
+    def place(self, place):
+        """Place the pin of the hole in hand where it was clicked, a measure.pins.PinPlace."""
+        from ..measure.pins import figures_of
+        from ..model.event import Pin
+
+        on, off, off_from = figures_of(place)
+        played = self.in_hand.played()
+        pin = Pin(self.in_hand.event, self.in_hand.round, self.in_hand.hole, on, off, off_from, "point")
+        self._write([pin], [self._in_course(played, place.point)])
+
+    def _in_course(self, played, point):
+        ((x, y),) = played.frame.from_frame(self.in_hand.course().crs)([point])
+        return float(x), float(y)
+
+    def _write(self, pins, points):
+        from ..store.events import write_pins
+
+        write_pins(self._layers(), self.in_hand.event, pins, points)
+        self.refresh()
+
+    def _layers(self):
+        """The course's layers, those of events being edited: what is written waits for the user to save."""
+        layers = self.in_hand.layers()
+        for kind in _WRITTEN:
+            begin_editing(layers.layers[kind])
+        return layers
+
+    def take_out(self):
+        """Take the pins of the rows chosen out of the round."""
+        from .editing import checked, one_step
+
+        holes = {self.table.lines[index.row()][0] for index in self.view.selectionModel().selectedRows()}
+        event = self.in_hand.event_in_hand()
+        fids = [
+            pin.fid
+            for pin in event.pins
+            if pin.round == self.in_hand.round and pin.hole in holes and pin.fid is not None
+        ]
+        layer = self.in_hand.layer("pin")
+        if fids:
+            with one_step(tr("Take pins out"), layer):
+                checked(layer.deleteFeatures(fids), layer)
+
+    # Figures brought in
+
+    def bring_in(self):
+        """Ask for the committee's file, show what is in it, and place what is wanted."""
+        path, _ = QFileDialog.getOpenFileName(
+            self, tr("The committee’s pins"), "", f"{tr('CSV (*.csv *.txt)')};;{tr('All files')} (*)"
+        )
+        if path:
+            self._take(path)
+
+    def paste(self):
+        """The same of what lies on the clipboard."""
+        text = QApplication.clipboard().text()
+        if not text.strip():
+            raise YardwrightError(
+                tr("There is no text on the clipboard."),
+                tr("Copy the rows in the spreadsheet, with their headings, then paste."),
+            )
+        self._take(text)
+
+    def _take(self, source):
+        from .bring_pins import ask_pins
+
+        event = self.in_hand.event_in_hand()
+        chosen = ask_pins(self, self.in_hand, event, source)
+        if chosen:
+            self._write([pin for pin, _ in chosen], [point for _, point in chosen])
+
+    # The tool
+
+    def take_tool(self, on):
+        """Take the tool that places pins in hand, or lay it down."""
+        canvas = self.in_hand.iface.mapCanvas()
+        if not on:
+            if self.tool is not None:
+                canvas.unsetMapTool(self.tool)
+            return
+        if self.tool is None:
+            from .pin_tool import PinTool
+
+            self.tool = PinTool(self.in_hand)
+            self.tool.placed.connect(lambda place: self._do(self.place, place))
+        canvas.setMapTool(self.tool)
+
+    def _tool_set(self, tool, _=None):
+        self.place_button.setChecked(tool is not None and tool is self.tool)

@@ -1,0 +1,252 @@
+"""The event panel: events and rounds, pins typed, clicked, pasted and brought in, and nothing saved unasked."""
+
+import pytest
+from qgis.core import QgsPointXY, QgsRectangle
+from qgis.PyQt.QtCore import QDate, QPoint, Qt
+from qgis.PyQt.QtTest import QTest
+from qgis.PyQt.QtWidgets import QApplication, QDialog
+
+from tests.desk.conftest import GRID, at
+from tests.desk.test_drawing import Hand, drawing, hand  # noqa: F401  the fixtures
+from tests.desk.test_toolbar import iface  # noqa: F401  the fixture
+
+
+@pytest.fixture
+def panel(drawing, qtbot):  # noqa: F811
+    """The panel with an event of two rounds in hand."""
+    from yardwright.desk.event_panel import EventPanel
+    from yardwright.model.event import Event, Round
+    from yardwright.store.events import write_event
+
+    in_hand = drawing.in_hand
+    panel = EventPanel(in_hand, drawing.iface.window)
+    panel.show()
+    qtbot.waitExposed(panel)
+    panel._layers()
+    write_event(in_hand.layers(), Event("Heron Cup", "2026-05-02", "2026-05-03", (Round(1), Round(2))))
+    panel.refresh()
+    yield panel
+    panel.let_go()
+    panel.deleteLater()
+
+
+def table(panel):
+    """``{hole: texts of the row}``."""
+    model = panel.table
+    return {
+        int(model.index(row, 0).data()): [model.index(row, column).data() for column in range(1, 6)]
+        for row in range(model.rowCount())
+    }
+
+
+def type_in(panel, hole, **given):
+    """Type into the cells of a hole's row as the editor of a cell does."""
+    from yardwright.desk.pin_table import FROM, OFF, ON
+
+    row = [hole for hole, _ in panel.table.lines].index(hole)
+    for name, column in (("on", ON), ("off", OFF), ("off_from", FROM)):
+        if name in given:
+            panel.table.setData(panel.table.index(row, column), given[name])
+
+
+def pins(panel):
+    return [(pin.round, pin.hole, pin.given) for pin in panel.in_hand.event_in_hand().pins]
+
+
+def test_the_round_has_a_row_a_hole(panel):
+    assert panel.in_hand.event == "Heron Cup" and panel.in_hand.round == 1
+    assert list(table(panel)) == [1, 2, 3] and table(panel)[1] == ["", "", "", "", ""]
+    assert [panel.round_box.itemText(row) for row in range(2)] == ["Round 1", "Round 2"]
+
+
+def test_typed_figures_place_a_pin(panel):
+    """The green of hole 1: 30 yd deep from 345, 20 wide. 10 on, 5 from the left: 355 up, 5 left of the line."""
+    type_in(panel, 1, on="10", off="5")
+    assert pins(panel) == []
+    type_in(panel, 1, off_from="left")
+    assert pins(panel) == [(1, 1, "figures")]
+    assert table(panel)[1] == ["10", "5", "left", "20", "5"]
+    (pin,) = panel.in_hand.event_in_hand().pins
+    assert pin.point == pytest.approx(at(-5, 355), abs=0.01)
+    layer = panel.in_hand.layer("pin")
+    assert layer.isEditable() and layer.undoStack().count() == 1
+    # Another figure moves it, and there is still one.
+    type_in(panel, 1, on="12.5")
+    (pin,) = panel.in_hand.event_in_hand().pins
+    assert pin.point == pytest.approx(at(-5, 357.5), abs=0.01)
+    layer.undoStack().undo()
+    (pin,) = panel.in_hand.event_in_hand().pins
+    assert pin.point == pytest.approx(at(-5, 355), abs=0.01)
+
+
+def test_rounds_are_kept_apart(panel):
+    type_in(panel, 1, on="10", off="5", off_from="left")
+    panel.in_hand.choose_round(2)
+    assert table(panel)[1] == ["", "", "", "", ""]
+    type_in(panel, 1, on="20", off="6", off_from="right")
+    assert pins(panel) == [(1, 1, "figures"), (2, 1, "figures")]
+    panel.in_hand.choose_round(1)
+    assert table(panel)[1][:3] == ["10", "5", "left"]
+
+
+@pytest.mark.parametrize(
+    ("given", "reason"),
+    [
+        ({"on": "31", "off": "5", "off_from": "left"}, "30.0 yd deep"),
+        ({"on": "10", "off": "0", "off_from": "left"}, "margin itself"),
+        ({"on": "10", "off": "25", "off_from": "right"}, "20.0 yd wide"),
+    ],
+)
+def test_figures_no_green_can_have_are_refused(panel, given, reason):
+    type_in(panel, 1, **given)
+    (message,) = panel.in_hand.iface.bar.messages
+    assert "The pin of hole 1 is not placed" in message and reason in message
+    assert pins(panel) == []
+
+
+def test_what_is_no_number_is_not_taken(panel):
+    type_in(panel, 1, on="ten", off="5", off_from="somewhere")
+    assert table(panel)[1][:3] == ["", "5", ""] and pins(panel) == []
+
+
+def test_a_remark_stands_below(panel):
+    """Two yards from the margin are less than the four the committee wants."""
+    type_in(panel, 1, on="10", off="2", off_from="left")
+    panel.in_hand.choose_hole(1)
+    assert "2.0 yd from the margin" in panel.remark.text()
+
+
+def test_a_click_on_the_green_places_the_pin_of_the_hole(panel, drawing, hand):  # noqa: F811
+    canvas = panel.in_hand.iface.mapCanvas()
+    canvas.setExtent(QgsRectangle.fromCenterAndSize(QgsPointXY(*at(0, 360)), 50 * GRID, 50 * GRID))
+    panel.place_button.click()
+    assert canvas.mapTool() is panel.tool and panel.place_button.isChecked()
+    QTest.mouseMove(canvas.viewport(), hand.pixel(-4, 360))
+    assert len(panel.tool._bands) == 6
+    told = drawing.pointer.label.text()
+    assert "From left  6." in told or "From left  5." in told
+    hand.click(-4, 360)
+    (pin,) = panel.in_hand.event_in_hand().pins
+    assert pin.given == "point" and pin.off_from == "left"
+    assert pin.point == pytest.approx(at(-4, 360), abs=0.2)
+    hand.click(-20, 360)
+    assert len(panel.in_hand.event_in_hand().pins) == 1
+    hand.key(Qt.Key.Key_Escape)
+    assert canvas.mapTool() is not panel.tool and not panel.place_button.isChecked()
+    assert panel.tool._bands == []
+
+
+def test_the_chosen_pins_are_taken_out(panel):
+    type_in(panel, 1, on="10", off="5", off_from="left")
+    type_in(panel, 2, on="10", off="5", off_from="left")
+    panel.view.selectRow(0)
+    panel.take_out_button.click()
+    assert pins(panel) == [(1, 2, "figures")]
+
+
+PASTED = (
+    "round\thole\ton\toff\tfrom\n1\t1\t10\t5\tleft\n1\t2\t40\t5\tleft\n2\t1\t12\t6\tright\n3\t1\t1\t1\tleft\n"
+)
+
+
+def test_pasted_rows_are_listed_before_they_are_placed(panel, monkeypatch):
+    from yardwright.desk.bring_pins import PinsDialog
+
+    seen = []
+
+    def look(dialog):
+        rows = [dialog.list.topLevelItem(row) for row in range(dialog.list.topLevelItemCount())]
+        seen.append([(row.text(0), row.text(3)) for row in rows])
+        seen.append(pins(panel))
+        return QDialog.DialogCode.Accepted
+
+    monkeypatch.setattr(PinsDialog, "exec", look)
+    QApplication.clipboard().setText(PASTED)
+    panel.paste_button.click()
+    listed, before = seen
+    assert before == []
+    assert listed[0] == ("2", "10 on, 5 from left") and listed[2] == ("4", "12 on, 6 from right")
+    assert listed[1][0] == "3" and "24.0 yd deep" in listed[1][1]
+    assert listed[3][0] == "5" and "left out" in listed[3][1]
+    assert pins(panel) == [(1, 1, "figures"), (2, 1, "figures")]
+
+
+def test_a_list_that_nobody_wants_writes_nothing(panel, monkeypatch):
+    from yardwright.desk.bring_pins import PinsDialog
+
+    monkeypatch.setattr(PinsDialog, "exec", lambda dialog: QDialog.DialogCode.Rejected)
+    QApplication.clipboard().setText(PASTED)
+    panel.paste_button.click()
+    assert pins(panel) == []
+
+
+def test_an_empty_clipboard_is_told_of(panel):
+    QApplication.clipboard().setText("  ")
+    panel.paste_button.click()
+    assert "no text on the clipboard" in panel.in_hand.iface.bar.messages[-1]
+
+
+def test_a_new_event_like_the_last_one_has_none_of_its_pins(panel, monkeypatch):
+    from yardwright.desk.event_dialog import _EventDialog
+
+    type_in(panel, 1, on="10", off="5", off_from="left")
+
+    def fill(dialog):
+        assert not dialog.buttons.button(dialog.buttons.StandardButton.Ok).isEnabled()
+        dialog.name.setText("Wren Cup")
+        dialog.copy.setChecked(True)
+        return QDialog.DialogCode.Accepted
+
+    monkeypatch.setattr(_EventDialog, "exec", fill)
+    panel.new_button.click()
+    assert panel.in_hand.event == "Wren Cup"
+    assert [one.number for one in panel.in_hand.event_in_hand().rounds] == [1, 2]
+    assert pins(panel) == []
+    panel.in_hand.choose_event("Heron Cup")
+    assert len(pins(panel)) == 1
+
+
+def test_a_new_event_with_rounds_day_after_day(panel, monkeypatch):
+    from yardwright.desk.event_dialog import _EventDialog
+
+    def fill(dialog):
+        dialog.name.setText("Ness Open")
+        dialog.begins.setDate(QDate(2026, 6, 30))
+        dialog.rounds.setValue(3)
+        return QDialog.DialogCode.Accepted
+
+    monkeypatch.setattr(_EventDialog, "exec", fill)
+    panel.new_button.click()
+    event = panel.in_hand.event_in_hand()
+    assert (event.begins, event.ends) == ("2026-06-30", "2026-07-02")
+    assert [one.played_on for one in event.rounds] == ["2026-06-30", "2026-07-01", "2026-07-02"]
+    panel.round_button.click()
+    assert panel.in_hand.round == 4
+
+
+def test_a_course_without_event_says_so(panel, project, qtbot):
+    layer = panel.in_hand.layer("event")
+    layer.deleteFeatures([row.id() for row in layer.getFeatures()])
+    layer = panel.in_hand.layer("event_round")
+    layer.deleteFeatures([row.id() for row in layer.getFeatures()])
+    qtbot.waitUntil(lambda: panel.in_hand.event == "", timeout=3000)
+    assert "start one" in panel.bring_button.toolTip() and not panel.bring_button.isEnabled()
+    project.clear()
+    qtbot.waitUntil(lambda: panel.in_hand.place is None, timeout=3000)
+    assert panel.table.rowCount() == 0 and not panel.new_button.isEnabled()
+    assert panel.in_hand.iface.bar.messages == []
+
+
+def test_let_go_twice(panel):
+    panel.place_button.click()
+    panel.let_go()
+    assert panel.in_hand.iface.mapCanvas().mapTool() is None
+    panel.let_go()
+
+
+def test_nowhere_on_the_map_is_a_pin_placed_without_a_green(panel, hand):  # noqa: F811
+    panel.in_hand.choose_hole(3)
+    panel.place_button.click()
+    hand.click(0, 250)
+    QTest.mouseMove(panel.in_hand.iface.mapCanvas().viewport(), QPoint(5, 5))
+    assert pins(panel) == [] and panel.in_hand.iface.bar.messages == []
