@@ -285,7 +285,7 @@ def work(folder, application):
     made = time.monotonic()
     print(f"  made in {made - start:.0f} s\nMeasuring it")
     tables, windows = os.path.join(folder, "tables"), os.path.join(folder, "windows")
-    results = dict(run("measurecourse", COURSE=course_file, OUTPUT=tables))
+    results = dict(run("measurecourse", COURSE=course_file, TERRAIN=ground, OUTPUT=tables))
     results.update(run("checkmarkers", COURSE=course_file, OUTPUT=tables))
     cut = run("exportwindows", COURSE=course_file, IMAGE=images[max(images)], OUTPUT=windows)
     results.update(WINDOWS=cut["WINDOWS"], WINDOWS_FOLDER=windows)

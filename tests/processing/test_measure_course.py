@@ -24,6 +24,8 @@ COLUMNS = {
     "area_sqyd chords remark",
     "distances": "hole tee_set kind feature_id label side reach_yd clear_yd enter_yd leave_yd aside_yd "
     "station_near_yd station_far_yd short_of_green_yd forced_carry middle_yd plus_minus_yd remark",
+    "heights": "hole tee_set tee_height_m green_height_m rise_m length_yd plays_yd turn_heights_m "
+    "approach_height_m front_height_m back_height_m remark",
     "markers": "hole marker_id states_yd states_to measured_yd error_yd verdict proposed_x proposed_y "
     "move_m move_azimuth",
 }
@@ -134,8 +136,9 @@ def test_figures_are_those_of_the_geodesic(provider, laid, tmp_path):
     assert float(distances["green"]["clear_yd"]) == pytest.approx(LENGTH_YD + GREEN_RADIUS / YARD, abs=0.0051)
 
 
-def test_columns_have_their_public_names(provider, laid, tmp_path):
-    results, ok, log = run("measurecourse", {"COURSE": laid.path, "OUTPUT": str(tmp_path / "out")})
+def test_columns_have_their_public_names(provider, laid, rising, tmp_path):
+    parameters = {"COURSE": laid.path, "TERRAIN": rising, "OUTPUT": str(tmp_path / "out")}
+    results, ok, log = run("measurecourse", parameters)
     more, fine, further = run("checkmarkers", {"COURSE": laid.path, "OUTPUT": str(tmp_path / "out")})
     assert ok and fine, log + further
     results.update(more)
@@ -197,6 +200,92 @@ def test_forms_asked_for(provider, laid, tmp_path):
     assert ok, log
     assert sorted(os.listdir(tmp_path / "out")) == ["markers.gpkg", "markers.xlsx"]
     assert results["MARKERS"].endswith("markers.xlsx")
+
+
+def raster(path, heights, corner, bands=1):
+    """A GeoTIFF of heights about the hole, 10 m pixels in UTM, from its top left corner."""
+    from osgeo import gdal, osr
+
+    srs = osr.SpatialReference()
+    srs.ImportFromEPSG(32630)
+    made = gdal.GetDriverByName("GTiff").Create(str(path), 100, 100, bands, gdal.GDT_Float64)
+    made.SetGeoTransform((corner[0], 10, 0, corner[1], 0, -10))
+    made.SetSpatialRef(srs)
+    for band in range(1, bands + 1):
+        made.GetRasterBand(band).WriteArray(heights)
+        made.GetRasterBand(band).SetUnitType("m")
+    made.FlushCache()
+    return str(path)
+
+
+@pytest.fixture
+def rising(laid, tmp_path):
+    """Ground that rises northwards, 2 in 100 of UTM, from 20 m at the tee."""
+    import numpy as np
+    from pyproj import Transformer
+
+    east, north = Transformer.from_crs(4326, 32630, always_xy=True).transform(TEE[1], TEE[0])
+    rows = np.arange(100)[:, None] * np.ones(100)
+    return raster(tmp_path / "ground.tif", 20 + (495 - 10 * rows) * 0.02, (east - 500, north + 500))
+
+
+def test_heights_of_a_terrain(provider, laid, rising, tmp_path):
+    """The rise is 2 in 100 of the UTM northing between the geodesic's ends; "plays" is the length and the
+    rise (common practice, no source), and the measured length stays as it is."""
+    from pyproj import Transformer
+
+    parameters = {"COURSE": laid.path, "TERRAIN": rising, "OUTPUT": str(tmp_path / "out")}
+    results, ok, log = run("measurecourse", parameters)
+    assert ok, log
+    (row,) = rows_of(results["HEIGHTS"])
+    assert list(row) == COLUMNS["heights"].split()
+    to_utm = Transformer.from_crs(4326, 32630, always_xy=True)
+    rise = 0.02 * (to_utm.transform(*laid.green[::-1])[1] - to_utm.transform(*TEE[::-1])[1])
+    assert 5 < rise < 7
+    assert float(row["tee_height_m"]) == pytest.approx(20, abs=0.0051)
+    assert float(row["green_height_m"]) == pytest.approx(20 + rise, abs=0.0051)
+    assert float(row["rise_m"]) == pytest.approx(rise, abs=0.0051)
+    assert float(row["length_yd"]) == pytest.approx(LENGTH_YD, abs=0.0051)
+    assert float(row["plays_yd"]) == pytest.approx(LENGTH_YD + rise / YARD, abs=0.0051)
+    assert row["remark"] == ""
+    assert "heights: 1 rows" in log
+
+
+def test_a_terrain_changes_no_other_file(provider, laid, rising, tmp_path):
+    for folder, more in (("without", {}), ("with", {"TERRAIN": rising})):
+        _, ok, log = run("measurecourse", {"COURSE": laid.path, "OUTPUT": str(tmp_path / folder), **more})
+        assert ok, log
+    names = sorted(os.listdir(tmp_path / "without"))
+    assert sorted(os.listdir(tmp_path / "with")) == sorted([*names, "heights.csv"])
+    for name in names:
+        assert (tmp_path / "with" / name).read_bytes() == (tmp_path / "without" / name).read_bytes()
+
+
+def test_a_terrain_that_lies_elsewhere_is_remarked_on(provider, laid, tmp_path):
+    import numpy as np
+
+    far = raster(tmp_path / "far.tif", np.zeros((100, 100)), (200_000, 5_000_000))
+    parameters = {"COURSE": laid.path, "TERRAIN": far, "OUTPUT": str(tmp_path / "out")}
+    results, ok, log = run("measurecourse", parameters)
+    assert ok, log
+    assert "heights, hole 1: the terrain does not reach this hole" in log
+    (row,) = rows_of(results["HEIGHTS"])
+    assert (row["tee_height_m"], row["rise_m"], row["plays_yd"]) == ("", "", "")
+
+
+def test_a_picture_is_no_terrain(provider, laid, tmp_path):
+    import numpy as np
+    from qgis.core import QgsRasterLayer
+
+    picture = raster(tmp_path / "picture.tif", np.zeros((100, 100)), (0, 0), bands=3)
+    tiles = QgsRasterLayer("type=xyz&url=http://localhost/{z}/{x}/{y}.png&zmin=0&zmax=5", "Tiles", "wms")
+    assert tiles.isValid()
+    for terrain, said in ((picture, "holds a picture"), (tiles, "from a server")):
+        parameters = {"COURSE": laid.path, "TERRAIN": terrain, "OUTPUT": str(tmp_path / "out")}
+        _, ok, log = run("measurecourse", parameters)
+        assert not ok
+        assert said in log and "Traceback" not in log
+        assert not (tmp_path / "out").exists()
 
 
 @pytest.mark.parametrize(

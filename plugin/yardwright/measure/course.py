@@ -5,10 +5,11 @@ from ..model.words import said, say
 from .accuracy import doubt, plus_minus
 from .distances import distance_rows, tee_views
 from .fairways import fairway_rows
+from .heights import height_rows
 from .hole import PLACED, CourseIndex, play_hole
 from .markers import marker_rows
 from .par import check_par
-from .rows import GreenRow, LengthRow, Measures, told
+from .rows import GreenRow, HeightRow, LengthRow, Measures, told
 from .turns import dogleg_rows, layup_rows
 from .units import YARD, to_unit, whole
 
@@ -20,12 +21,13 @@ GREEN_DEPTHS_YD = (12.0, 50.0)
 source)."""
 
 
-def measure_course(course, holes=None, progress=None, index=None):
+def measure_course(course, holes=None, progress=None, index=None, terrain=None):
     """All tables of a course, as ``rows.Measures``.
 
     holes: numbers to measure, None for all. progress: ``progress(done, total)`` is called after every
     hole and returns False to stop, which raises Cancelled. index: the course's CourseIndex, where it is
-    measured more than once. A hole that cannot be measured gets a row with a remark.
+    measured more than once. terrain: an ``imagery.terrain.Terrain`` for the heights, which change no other
+    figure. A hole that cannot be measured gets a row with a remark.
     """
     index = index or CourseIndex(course)
     numbers = [hole.number for hole in course.holes if not holes or hole.number in holes]
@@ -36,10 +38,11 @@ def measure_course(course, holes=None, progress=None, index=None):
         for number in holes or ()
         if number not in known
     ]
+    problems += [] if terrain is None else terrain.remarks
     tables = {name: [] for name in TABLES}
     for done, number in enumerate(numbers, start=1):
-        for name, rows in measure_hole(course, number, index).items():
-            tables[name].extend(rows)
+        for name, rows in measure_hole(course, number, index, terrain).items():
+            tables.setdefault(name, []).extend(rows)
         if progress is not None and progress(done, len(numbers)) is False:
             raise Cancelled()
     return Measures(problems=tuple(problems), **{name: tuple(rows) for name, rows in tables.items()})
@@ -70,8 +73,8 @@ def _lost(course, index, known):
     return problems
 
 
-def measure_hole(course, number, index=None):
-    """The rows of one hole, ``{table: [row]}``."""
+def measure_hole(course, number, index=None, terrain=None):
+    """The rows of one hole, ``{table: [row]}``; the table ``heights`` where a terrain is given."""
     hole = course.hole(number)
     played = play_hole(course, number, index)
     images = {image.id: image for image in course.images}
@@ -80,7 +83,10 @@ def measure_hole(course, number, index=None):
         remark = say("no line of play is drawn")
         carded = [name for (card_hole, name) in course.scorecard if card_hole == number] or [""]
         lengths = [_unmeasured(course, hole, name, remark) for name in carded]
-        return {"lengths": lengths, "greens": [GreenRow(hole=number, remark=remark)]}
+        unmeasured = {"lengths": lengths, "greens": [GreenRow(hole=number, remark=remark)]}
+        if terrain is not None:
+            unmeasured["heights"] = [HeightRow(hole=number, remark=remark)]
+        return unmeasured
 
     players = {tee_set.name: tee_set.players for tee_set in course.tee_sets}
     tables = {name: [] for name in ("lengths", "distances", "fairways", "doglegs", "layups")}
@@ -99,6 +105,8 @@ def measure_hole(course, number, index=None):
         tables["lengths"].append(_unmeasured(course, hole, "", say("no tee is drawn")))
     tables["greens"] = [_green_row(played, settings, images)]
     tables["markers"] = marker_rows(played, course)
+    if terrain is not None:
+        tables["heights"] = height_rows(played, terrain, course.crs)
     return tables
 
 

@@ -232,8 +232,29 @@ class TeeSettingRow:
 
 
 @dataclass(frozen=True)
+class HeightRow:
+    """How high a hole's places lie from one tee set, metres whatever the course's unit. ``green_height_m``
+    is at the green's middle, ``rise_m`` from tee to green, below zero downhill. ``plays``: the length and
+    the rise together. ``turn_heights_m``: at the turn points ahead, in the order of play."""
+
+    hole: int = _count()
+    tee_set: str = _text()
+    tee_height_m: float = _metres()
+    green_height_m: float = _metres()
+    rise_m: float = _metres()
+    length: float = _distance()
+    plays: float = _distance()
+    turn_heights_m: str = _text()
+    approach_height_m: float = _metres()
+    front_height_m: float = _metres()
+    back_height_m: float = _metres()
+    remark: str = _text()
+
+
+@dataclass(frozen=True)
 class Measures:
-    """All that was measured, a tuple of rows a table; ``problems`` belong to no single figure."""
+    """All that was measured, a tuple of rows a table; ``problems`` belong to no single figure. ``heights`` is
+    empty where no terrain was given."""
 
     lengths: tuple = ()
     greens: tuple = ()
@@ -242,6 +263,7 @@ class Measures:
     doglegs: tuple = ()
     layups: tuple = ()
     markers: tuple = ()
+    heights: tuple = ()
     problems: tuple = ()
 
 

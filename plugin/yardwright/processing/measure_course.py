@@ -1,7 +1,10 @@
 """``yardwright:measurecourse``: every distance of a course, as tables."""
 
-from contextlib import closing
+from contextlib import ExitStack, closing
 
+from qgis.core import QgsProcessingException, QgsProcessingParameterRasterLayer
+
+from ..model.errors import YardwrightError
 from .algorithm import YardwrightAlgorithm
 
 TABLES = ("lengths", "greens", "distances", "fairways", "doglegs", "layups")
@@ -18,18 +21,36 @@ class MeasureCourse(YardwrightAlgorithm):
         "to reach and to clear each bunker, water and tree, fairway widths, doglegs and lay-up points."
     )
     RESULT = (
-        "The tables lengths, greens, distances, fairways, doglegs and layups. Distances are in the course’s "
-        "unit, each with its standard error. What is doubtful stands as a remark beside the figure and in "
-        "the log."
+        "The tables lengths, greens, distances, fairways, doglegs and layups, and with a terrain the table "
+        "heights. Distances are in the course’s unit, each with its standard error, and always horizontal; "
+        "heights are in metres. What is doubtful stands as a remark beside the figure and in the log."
     )
-    TAGS = ("distance", "length", "hole", "green", "carry", "fairway", "dogleg", "lay-up")
+    TAGS = ("distance", "length", "hole", "green", "carry", "fairway", "dogleg", "lay-up", "height", "slope")
 
     def initAlgorithm(self, configuration=None):
         self.ask_course()
         self.ask_holes()
+        self.ask(
+            QgsProcessingParameterRasterLayer("TERRAIN", self.tr("Terrain"), optional=True),
+            "A raster of heights, such as a digital terrain model. With it the table heights is written: how "
+            "high tees, turn points and greens lie, and the length with the rise added (plays). No other "
+            "figure changes.",
+        )
         self.ask_folder()
         self.ask_forms()
-        self.add_table_outputs(TABLES)
+        self.add_table_outputs((*TABLES, "heights"))
+
+    def prepareAlgorithm(self, parameters, context, feedback):
+        """Read the layer TERRAIN on the main thread, to which it belongs."""
+        self._terrain = None
+        if parameters.get("TERRAIN") not in (None, ""):
+            from ..guide.rendered import image_source
+
+            layer = self.parameterAsRasterLayer(parameters, "TERRAIN", context)
+            if layer is None or not layer.isValid():
+                raise QgsProcessingException(self.invalidRasterError(parameters, "TERRAIN"))
+            self._terrain = image_source(layer)
+        return True
 
     def work(self, parameters, context, feedback):
         from ..measure.course import measure_course
@@ -42,29 +63,44 @@ class MeasureCourse(YardwrightAlgorithm):
         forms = self.forms(parameters, context)
         with closing(open_course(self.course(parameters, context))) as layers:
             course = read_course(layers)
-        folder = self.folder(parameters, context)
-        try:
-            measures = measure_course(course, holes, self.progress(feedback, 5, 90))
-        except Cancelled:
-            return {}
-        tables = table_rows(measures)
+        with ExitStack() as opened:
+            terrain = opened.enter_context(self._open_terrain()) if self._terrain else None
+            folder = self.folder(parameters, context)
+            try:
+                measures = measure_course(course, holes, self.progress(feedback, 5, 90), terrain=terrain)
+            except Cancelled:
+                return {}
+        tables = table_rows(measures, (*TABLES, "heights") if self._terrain else TABLES)
         paths = write_tables(folder, tables, course.settings.unit, forms)
         for name, (_, rows) in tables.items():
             feedback.pushInfo(self.tr("{}: {} rows").format(name, len(rows)))
         self.tell_remarks(feedback, (*course.problems, *measures.problems), tables)
         return self.table_results(folder, paths)
 
+    def _open_terrain(self):
+        from ..imagery.terrain import Terrain
 
-def table_rows(measures):
-    """``{table: (row type, rows)}`` of Measures, in the order of TABLES."""
+        source = self._terrain
+        if source.provider != "gdal":
+            what = self.tr("The layer “{}” is a picture from a server and holds no heights.")
+            raise YardwrightError(
+                what.format(source.name),
+                self.tr("Choose a raster file with one band of heights, such as a digital terrain model."),
+            )
+        return Terrain(source.path, source.crs or None, source.open_options)
+
+
+def table_rows(measures, names=TABLES):
+    """``{table: (row type, rows)}`` of Measures, in the order of the names."""
     from ..measure import rows
 
-    row_types = (
-        rows.LengthRow,
-        rows.GreenRow,
-        rows.DistanceRow,
-        rows.FairwayRow,
-        rows.DoglegRow,
-        rows.LayupRow,
-    )
-    return {name: (row_type, getattr(measures, name)) for name, row_type in zip(TABLES, row_types)}
+    row_types = {
+        "lengths": rows.LengthRow,
+        "greens": rows.GreenRow,
+        "distances": rows.DistanceRow,
+        "fairways": rows.FairwayRow,
+        "doglegs": rows.DoglegRow,
+        "layups": rows.LayupRow,
+        "heights": rows.HeightRow,
+    }
+    return {name: (row_types[name], getattr(measures, name)) for name in names}

@@ -154,6 +154,11 @@
         <translation>1:{asked} ist größer, als die Golfregeln für das Bild eines Grüns erlauben (Regel 4.3a): Die Bahn wird in 1:{shown} gezeigt</translation>
     </message>
     <message>
+        <location filename="../../guide/sheet_cells.py"/>
+        <source>1:{scale} is larger than the Rules of Golf allow for the picture of a green (Rule 4.3a).</source>
+        <translation>1:{scale} ist größer, als die Golfregeln für das Bild eines Grüns erlauben (Regel 4.3a).</translation>
+    </message>
+    <message>
         <location filename="../../processing/start_course.py"/>
         <source>A CSV file with the columns hole, par, stroke_index, name and one for each tee set, in yards; in metres where the heading is the tee set’s name followed by m. Empty: the course starts without holes.</source>
         <translation>Eine CSV-Datei mit den Spalten hole, par, stroke_index, name und einer je Abschlagset, in Yards; in Metern, wo auf den Namen des Abschlagsets ein m folgt. Leer: der Platz beginnt ohne Bahnen.</translation>
@@ -224,9 +229,29 @@
         <translation>Neue Notiz zu dieser Bahn</translation>
     </message>
     <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>A page of {width} x {height} mm cannot be made.</source>
+        <translation>Eine Seite von {width} x {height} mm ist nicht möglich.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sheet_cells.py"/>
+        <source>A page of {width} x {height} mm is too small for these greens and their figures.</source>
+        <translation>Eine Seite von {width} x {height} mm ist zu klein für diese Grüns und ihre Maße.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>A page of {width} x {height} mm is too small for this green.</source>
+        <translation>Eine Seite von {width} x {height} mm ist zu klein für dieses Grün.</translation>
+    </message>
+    <message>
         <location filename="../../imagery/window.py"/>
         <source>A picture of {width} x {height} pixels does not fit into memory.</source>
         <translation>Ein Bild von {width} x {height} Pixeln passt nicht in den Arbeitsspeicher.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/measure_course.py"/>
+        <source>A raster of heights, such as a digital terrain model. With it the table heights is written: how high tees, turn points and greens lie, and the length with the rise added (plays). No other figure changes.</source>
+        <translation>Ein Raster mit Höhen, etwa ein digitales Geländemodell. Damit wird die Tabelle heights geschrieben: wie hoch Abschläge, Knickpunkte und Grüns liegen, und die Länge samt Anstieg (plays). Kein anderes Maß ändert sich.</translation>
     </message>
     <message>
         <location filename="../../desk/measure_dialog.py"/>
@@ -366,9 +391,19 @@
         <translation>Die Tabellen stattdessen als csv ausgeben lassen.</translation>
     </message>
     <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>Asked</source>
+        <translation>Verlangt</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <source>At</source>
         <translation>Bei</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sheet_cells.py"/>
+        <source>At 1:{scale} the greens do not fit; this page needs 1:{fits}.</source>
+        <translation>Bei 1:{scale} passen die Grüns nicht; diese Seite braucht 1:{fits}.</translation>
     </message>
     <message>
         <location filename="../../processing/audit_pins.py"/>
@@ -387,6 +422,7 @@
     </message>
     <message>
         <location filename="../../desk/pin_table.py"/>
+        <location filename="../../guide/sheets.py"/>
         <source>Back</source>
         <translation>Hinten</translation>
     </message>
@@ -488,6 +524,11 @@
         <translation>Carry</translation>
     </message>
     <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>Centre</source>
+        <translation>Mitte</translation>
+    </message>
+    <message>
         <location filename="../../desk/toolbar.py"/>
         <source>Chec&amp;ks panel</source>
         <translation>Bedienfeld „Prüfun&amp;g“</translation>
@@ -538,14 +579,21 @@
         <translation>Prüfen, ob auf dem Datenträger Platz ist und im Ordner geschrieben werden darf.</translation>
     </message>
     <message>
+        <location filename="../../imagery/terrain.py"/>
         <location filename="../../imagery/window.py"/>
         <source>Check that the file is there and whole, and opens in QGIS as a raster layer.</source>
         <translation>Prüfen, ob die Datei vorhanden und vollständig ist und sich in QGIS als Rasterlayer öffnen lässt.</translation>
     </message>
     <message>
+        <location filename="../../imagery/terrain.py"/>
         <location filename="../../imagery/window.py"/>
         <source>Check that the file is whole and opens in QGIS, or choose another.</source>
         <translation>Prüfen, ob die Datei vollständig ist und sich in QGIS öffnen lässt, oder eine andere wählen.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/painted_sheets.py"/>
+        <source>Check that there is room on the disk and try again.</source>
+        <translation>Prüfen, ob auf dem Datenträger Platz ist, dann erneut versuchen.</translation>
     </message>
     <message>
         <location filename="../../store/course_file.py"/>
@@ -586,6 +634,11 @@
         <translation>Prüfung</translation>
     </message>
     <message>
+        <location filename="../../guide/sheet_cells.py"/>
+        <source>Choose 1:{limit} or a smaller scale.</source>
+        <translation>1:{limit} oder einen kleineren Maßstab wählen.</translation>
+    </message>
+    <message>
         <location filename="../../store/course_file.py"/>
         <source>Choose a course file (.gpkg) instead.</source>
         <translation>Stattdessen eine Platzdatei (.gpkg) wählen.</translation>
@@ -621,14 +674,39 @@
         <translation>Eine Bahn wählen, mehrere mit Strg oder Umschalt; Strg+A wählt alle.</translation>
     </message>
     <message>
+        <location filename="../../guide/sheet_cells.py"/>
+        <source>Choose a larger page, fewer greens on a page or a smaller scale.</source>
+        <translation>Eine größere Seite, weniger Grüns je Seite oder einen kleineren Maßstab wählen.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sheet_cells.py"/>
+        <source>Choose a larger page, or fewer greens on a page.</source>
+        <translation>Eine größere Seite oder weniger Grüns je Seite wählen.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>Choose a larger page.</source>
+        <translation>Eine größere Seite wählen.</translation>
+    </message>
+    <message>
         <location filename="../../store/course_file.py"/>
         <source>Choose a name that ends in .gpkg.</source>
         <translation>Einen Namen wählen, der auf .gpkg endet.</translation>
     </message>
     <message>
+        <location filename="../../processing/measure_course.py"/>
+        <source>Choose a raster file with one band of heights, such as a digital terrain model.</source>
+        <translation>Eine Rasterdatei mit einem Höhenkanal wählen, etwa ein digitales Geländemodell.</translation>
+    </message>
+    <message>
         <location filename="../../desk/dates.py"/>
         <source>Choose a raster image that is not one of its dates yet.</source>
         <translation>Ein Rasterbild wählen, das noch kein Bilddatum des Platzes ist.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/terrain.py"/>
+        <source>Choose a raster with one band of heights, such as a digital terrain model.</source>
+        <translation>Ein Raster mit einem Höhenkanal wählen, etwa ein digitales Geländemodell.</translation>
     </message>
     <message>
         <location filename="../../guide/windows.py"/>
@@ -721,11 +799,17 @@
         <translation>Eine dieser Arten wählen: {kinds}.</translation>
     </message>
     <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>Choose one of {pages}, or give a width and a height in millimetres.</source>
+        <translation>Eine von {pages} wählen oder Breite und Höhe in Millimetern angeben.</translation>
+    </message>
+    <message>
         <location filename="../../desk/checks_panel.py"/>
         <source>Choose something in the list first.</source>
         <translation>Zuerst etwas in der Liste wählen.</translation>
     </message>
     <message>
+        <location filename="../../imagery/terrain.py"/>
         <location filename="../../imagery/window.py"/>
         <source>Choose the course's CRS as EPSG:n.</source>
         <translation>Das KBS des Platzes als EPSG:n wählen.</translation>
@@ -1003,6 +1087,7 @@
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
+        <location filename="../../guide/sheets.py"/>
         <source>Depth</source>
         <translation>Tiefe</translation>
     </message>
@@ -1109,6 +1194,7 @@
     </message>
     <message>
         <location filename="../../desk/turning.py"/>
+        <location filename="../../guide/sheets.py"/>
         <location filename="../../guide/windows.py"/>
         <source>Draw the green and give it this hole’s number.</source>
         <translation>Das Grün zeichnen und ihm die Nummer dieser Bahn geben.</translation>
@@ -1117,6 +1203,16 @@
         <location filename="../../measure/checks_of_holes.py"/>
         <source>Draw the green anew.</source>
         <translation>Das Grün neu zeichnen.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>Draw the greens and give them their holes’ numbers.</source>
+        <translation>Die Grüns zeichnen und ihnen die Nummern ihrer Bahnen geben.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>Draw the greens of its holes and place their pins first.</source>
+        <translation>Zuerst die Grüns ihrer Bahnen zeichnen und deren Lochpositionen setzen.</translation>
     </message>
     <message>
         <location filename="../../desk/toolbar.py"/>
@@ -1243,10 +1339,25 @@
         <translation>Das Bild erneut beschaffen oder ein anderes wählen.</translation>
     </message>
     <message>
+        <location filename="../../imagery/terrain.py"/>
+        <source>Fetch the terrain again, or choose another one.</source>
+        <translation>Das Geländemodell erneut beschaffen oder ein anderes wählen.</translation>
+    </message>
+    <message>
         <location filename="../../desk/bring_pins.py"/>
         <location filename="../../desk/hole_panel.py"/>
         <source>Figures</source>
         <translation>Maße</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>Figures in metres.</source>
+        <translation>Maße in Metern.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>Figures in yards.</source>
+        <translation>Maße in Yards.</translation>
     </message>
     <message>
         <location filename="../../measure/checks_of_drawing.py"/>
@@ -1269,6 +1380,7 @@
         <translation>Erster Tag</translation>
     </message>
     <message>
+        <location filename="../../guide/sheets.py"/>
         <location filename="../../model/kinds.py"/>
         <source>Flight</source>
         <translation>Flight</translation>
@@ -1300,6 +1412,11 @@
         <translation>Für eine Quelle, die ihres nicht nennt, etwa DXF oder eine CSV mit x und y.</translation>
     </message>
     <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>For checking by the committee, not for use during a round. Bold: the figures as they are given.</source>
+        <translation>Zur Prüfung durch die Spielleitung, nicht zum Gebrauch während einer Runde. Fett: die Maße, wie sie angegeben sind.</translation>
+    </message>
+    <message>
         <location filename="../../processing/export_windows.py"/>
         <source>For each window a rotated GeoTIFF and a PNG or JPEG with world file, named after hole and kind (hole_07.tif, green_07.png); the table placements with the place of every symbol in each picture, in millimetres and pixels from its top left; and the rectangles in the course’s layer of windows. Those of an earlier run are replaced.</source>
         <translation>Zu jedem Bildausschnitt ein gedrehtes GeoTIFF und ein PNG oder JPEG mit World-Datei, benannt nach Bahn und Art (hole_07.tif, green_07.png); die Tabelle placements mit dem Ort jedes Symbols in jedem Bild, in Millimetern und Pixeln von links oben; und die Rechtecke im Layer der Bildausschnitte des Platzes. Die eines früheren Laufs werden ersetzt.</translation>
@@ -1316,6 +1433,7 @@
     </message>
     <message>
         <location filename="../../desk/pin_table.py"/>
+        <location filename="../../guide/sheets.py"/>
         <source>From</source>
         <translation>Seite</translation>
     </message>
@@ -1350,6 +1468,16 @@
         <translation>Von rechts</translation>
     </message>
     <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>From the front</source>
+        <translation>Ab Vorderkante</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>From the front: back from the tee’s front edge along the line of play to the markers.</source>
+        <translation>Ab Vorderkante: von der Vorderkante des Abschlags entlang der Spiellinie zurück bis zu den Markierungen.</translation>
+    </message>
+    <message>
         <location filename="../../desk/pin_table.py"/>
         <source>From the green’s front, along the approach</source>
         <translation>Von der Vorderkante des Grüns, entlang der Annäherung</translation>
@@ -1368,6 +1496,11 @@
         <location filename="../../desk/figures.py"/>
         <source>From the line of play to the right edge</source>
         <translation>Von der Spiellinie bis zum rechten Rand</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>From the plate</source>
+        <translation>Ab Abschlagplatte</translation>
     </message>
     <message>
         <location filename="../../desk/pointer.py"/>
@@ -1390,6 +1523,11 @@
         <translation>Ab {}</translation>
     </message>
     <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>Front</source>
+        <translation>Vorn</translation>
+    </message>
+    <message>
         <location filename="../../store/course_file.py"/>
         <location filename="../../store/upgrade.py"/>
         <source>GDAL gave no reason</source>
@@ -1401,6 +1539,11 @@
         <translation>Es zuerst georeferenzieren (Raster, Georeferenzierung) und das georeferenzierte Bild wählen.</translation>
     </message>
     <message>
+        <location filename="../../imagery/terrain.py"/>
+        <source>Georeference it first (Raster, Georeferencer) and choose the georeferenced terrain.</source>
+        <translation>Es zuerst georeferenzieren (Raster, Georeferenzierung) und das georeferenzierte Geländemodell wählen.</translation>
+    </message>
+    <message>
         <location filename="../../guide/windows.py"/>
         <source>Give SCALE as its denominator, such as 480 for 1:480.</source>
         <translation>Den Maßstab (SCALE) als Nenner angeben, etwa 480 für 1:480.</translation>
@@ -1409,6 +1552,11 @@
         <location filename="../../store/course_file.py"/>
         <source>Give a CRS as EPSG:n.</source>
         <translation>Ein KBS als EPSG:n angeben.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>Give a width and a height between {least} and {most} mm, such as 210 x 297.</source>
+        <translation>Breite und Höhe zwischen {least} und {most} mm angeben, zum Beispiel 210 x 297.</translation>
     </message>
     <message>
         <location filename="../../measure/checks_of_holes.py"/>
@@ -1472,6 +1620,11 @@
         <translation>Der Bahn eine andere Annäherungsentfernung geben oder den Punkt verschieben, von dem sie genommen wird.</translation>
     </message>
     <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>Give the lengths of its holes and set the tees first.</source>
+        <translation>Zuerst die Längen ihrer Bahnen angeben und die Abschläge setzen.</translation>
+    </message>
+    <message>
         <location filename="../../guide/windows.py"/>
         <source>Give the size of the page panel in millimetres, such as 100 x 150 at 300.</source>
         <translation>Die Größe des Bildfelds in Millimetern angeben, etwa 100 x 150 bei 300.</translation>
@@ -1513,6 +1666,11 @@
         <translation>Grüns</translation>
     </message>
     <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>Greens 1:{scale}, approach up.</source>
+        <translation>Grüns 1:{scale}, Annäherung nach oben.</translation>
+    </message>
+    <message>
         <location filename="../../processing/export_windows.py"/>
         <source>Greens may be larger than 1:480</source>
         <translation>Grüns dürfen größer als 1:480 sein</translation>
@@ -1549,15 +1707,26 @@
         <location filename="../../desk/hole_panel.py"/>
         <location filename="../../desk/pin_table.py"/>
         <location filename="../../desk/toolbar.py"/>
+        <location filename="../../guide/sheets.py"/>
         <location filename="../../model/kinds.py"/>
         <location filename="../../store/styling.py"/>
         <source>Hole</source>
         <translation>Bahn</translation>
     </message>
     <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>Hole {number}</source>
+        <translation>Bahn {number}</translation>
+    </message>
+    <message>
         <location filename="../../processing/export_windows.py"/>
         <source>Hole {number} cannot be shown: neither a line of play nor a tee and a green are drawn.</source>
         <translation>Bahn {number} lässt sich nicht zeigen: Weder eine Spiellinie noch ein Abschlag und ein Grün sind gezeichnet.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>Hole {number} has no green to show.</source>
+        <translation>Bahn {number} hat kein Grün, das sich zeigen lässt.</translation>
     </message>
     <message>
         <location filename="../../guide/windows.py"/>
@@ -1796,6 +1965,7 @@
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
+        <location filename="../../guide/sheets.py"/>
         <source>Left</source>
         <translation>Links</translation>
     </message>
@@ -1803,6 +1973,11 @@
         <location filename="../../desk/dates_panel.py"/>
         <source>Left and right</source>
         <translation>Links und rechts</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>Left and right: to the green’s margin, square to the approach. Margin: to its nearest point.</source>
+        <translation>Links und rechts: bis zum Rand des Grüns, quer zur Annäherung. Rand: bis zu dessen nächstem Punkt.</translation>
     </message>
     <message>
         <location filename="../../processing/export_windows.py"/>
@@ -1967,6 +2142,7 @@
     </message>
     <message>
         <location filename="../../desk/pin_table.py"/>
+        <location filename="../../guide/sheets.py"/>
         <source>Margin</source>
         <translation>Rand</translation>
     </message>
@@ -2246,6 +2422,11 @@
         <translation>Kein Abschlag gezeichnet für {names}, obwohl die Scorekarte Längen dafür hat.</translation>
     </message>
     <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>No tee is set for round {number}.</source>
+        <translation>Für Runde {number} ist kein Abschlag gesetzt.</translation>
+    </message>
+    <message>
         <location filename="../../processing/export_windows.py"/>
         <source>No window was made. {whats}</source>
         <translation>Es wurde kein Bildausschnitt erstellt. {whats}</translation>
@@ -2338,6 +2519,7 @@
     </message>
     <message>
         <location filename="../../desk/pin_table.py"/>
+        <location filename="../../guide/sheets.py"/>
         <source>Off</source>
         <translation>Seitlich</translation>
     </message>
@@ -2354,6 +2536,7 @@
     <message>
         <location filename="../../desk/pin_table.py"/>
         <location filename="../../desk/pointer.py"/>
+        <location filename="../../guide/sheets.py"/>
         <source>On</source>
         <translation>Von vorn</translation>
     </message>
@@ -2361,6 +2544,11 @@
         <location filename="../../model/kinds.py"/>
         <source>On (yd)</source>
         <translation>Ab Vorderkante (yd)</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>On: from the front of the green, along the approach. From left or right: in from the green’s margin, square to the approach.</source>
+        <translation>Von vorn: ab der Vorderkante des Grüns entlang der Annäherung. Von links oder rechts: vom Rand des Grüns nach innen, quer zur Annäherung.</translation>
     </message>
     <message>
         <location filename="../../desk/keeping.py"/>
@@ -2491,6 +2679,11 @@
         <translation>Ein Teil des Bildes ist nicht lesbar: {reason}.</translation>
     </message>
     <message>
+        <location filename="../../imagery/terrain.py"/>
+        <source>Part of the terrain cannot be read: {reason}.</source>
+        <translation>Ein Teil des Geländemodells ist nicht lesbar: {reason}.</translation>
+    </message>
+    <message>
         <location filename="../../desk/event_panel.py"/>
         <source>Pas&amp;te</source>
         <translation>Ein&amp;fügen</translation>
@@ -2536,6 +2729,11 @@
         <translation>Lochpositionen dürfen abweichen um (yd)</translation>
     </message>
     <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>Pins to check</source>
+        <translation>Lochpositionen zur Prüfung</translation>
+    </message>
+    <message>
         <location filename="../../processing/export_windows.py"/>
         <source>Pixels of the picture per inch of the page.</source>
         <translation>Pixel des Bildes je Zoll der Seite.</translation>
@@ -2579,6 +2777,11 @@
         <location filename="../../model/kinds.py"/>
         <source>Played on</source>
         <translation>Gespielt am</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>Plays</source>
+        <translation>Spielt</translation>
     </message>
     <message>
         <location filename="../../desk/toolbar.py"/>
@@ -2693,6 +2896,7 @@
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
+        <location filename="../../guide/sheets.py"/>
         <source>Right</source>
         <translation>Rechts</translation>
     </message>
@@ -2704,6 +2908,7 @@
     <message>
         <location filename="../../desk/bring_pins.py"/>
         <location filename="../../desk/event_panel.py"/>
+        <location filename="../../guide/sheets.py"/>
         <location filename="../../model/kinds.py"/>
         <location filename="../../store/styling.py"/>
         <source>Round</source>
@@ -2713,6 +2918,16 @@
         <location filename="../../model/kinds.py"/>
         <source>Round of an event</source>
         <translation>Runde eines Wettspiels</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>Round {number}</source>
+        <translation>Runde {number}</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>Round {number} has no green to show.</source>
+        <translation>Runde {number} hat kein Grün, das sich zeigen lässt.</translation>
     </message>
     <message>
         <location filename="../../desk/event_panel.py"/>
@@ -2844,6 +3059,7 @@
         <translation>Abschläge stecken</translation>
     </message>
     <message>
+        <location filename="../../imagery/terrain.py"/>
         <location filename="../../imagery/window.py"/>
         <source>Set the layer's CRS in QGIS (Layer, Set CRS of Layer), or write it into the file.</source>
         <translation>Das KBS des Layers in QGIS setzen (Layer, Layer-KBS setzen) oder in die Datei schreiben.</translation>
@@ -3161,6 +3377,16 @@
         <translation>Gezeichnete Abschläge und Abschlagplatten gehören zu diesem Abschlagset, und Entfernungen am Mauszeiger und auf der Karte beginnen an seinem Abschlag; solange keines gewählt ist, am längsten.</translation>
     </message>
     <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>Tees, round {number}</source>
+        <translation>Abschläge, Runde {number}</translation>
+    </message>
+    <message>
+        <location filename="../../processing/measure_course.py"/>
+        <source>Terrain</source>
+        <translation>Geländemodell</translation>
+    </message>
+    <message>
         <location filename="../../model/kinds.py"/>
         <source>Text</source>
         <translation>Text</translation>
@@ -3204,6 +3430,11 @@
         <location filename="../../processing/set_tees.py"/>
         <source>The committee’s lengths</source>
         <translation>Längen der Spielleitung</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>The committee’s notices and the Local Rules prevail. Distances are measured on images and are no survey.</source>
+        <translation>Die Aushänge der Spielleitung und die Platzregeln gehen vor. Die Entfernungen sind auf Bildern gemessen und keine Vermessung.</translation>
     </message>
     <message>
         <location filename="../../desk/bring_pins.py"/>
@@ -3277,6 +3508,11 @@
         <location filename="../../processing/audit_pins.py"/>
         <source>The course has no event “{}”.</source>
         <translation>Der Platz hat kein Wettspiel „{}“.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>The course has no green to show.</source>
+        <translation>Der Platz hat kein Grün, das sich zeigen lässt.</translation>
     </message>
     <message>
         <location filename="../../desk/in_hand.py"/>
@@ -3597,6 +3833,11 @@
         <translation>Der Layer „{}“ kann den reparierten Umriss nicht aufnehmen.</translation>
     </message>
     <message>
+        <location filename="../../processing/measure_course.py"/>
+        <source>The layer “{}” is a picture from a server and holds no heights.</source>
+        <translation>Der Layer „{}“ ist ein Bild von einem Server und enthält keine Höhen.</translation>
+    </message>
+    <message>
         <location filename="../../store/course_file.py"/>
         <source>The layers of the course file “{path}” are in different coordinate reference systems.</source>
         <translation>Die Layer der Platzdatei „{path}“ liegen in verschiedenen Koordinatenbezugssystemen.</translation>
@@ -3838,8 +4079,8 @@
     </message>
     <message>
         <location filename="../../processing/measure_course.py"/>
-        <source>The tables lengths, greens, distances, fairways, doglegs and layups. Distances are in the course’s unit, each with its standard error. What is doubtful stands as a remark beside the figure and in the log.</source>
-        <translation>Die Tabellen lengths, greens, distances, fairways, doglegs und layups. Entfernungen stehen in der Einheit des Platzes, jede mit ihrem Standardfehler. Zweifelhaftes steht als Bemerkung neben dem Maß und im Protokoll.</translation>
+        <source>The tables lengths, greens, distances, fairways, doglegs and layups, and with a terrain the table heights. Distances are in the course’s unit, each with its standard error, and always horizontal; heights are in metres. What is doubtful stands as a remark beside the figure and in the log.</source>
+        <translation>Die Tabellen lengths, greens, distances, fairways, doglegs und layups, mit einem Geländemodell auch die Tabelle heights. Entfernungen stehen in der Einheit des Platzes, jede mit ihrem Standardfehler, und immer waagerecht; Höhen in Metern. Zweifelhaftes steht als Bemerkung neben dem Maß und im Protokoll.</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -3860,6 +4101,41 @@
         <location filename="../../desk/measure_dialog.py"/>
         <source>The tee sets whose figures are shown.</source>
         <translation>Die Abschlagsets, deren Maße gezeigt werden.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/terrain.py"/>
+        <source>The terrain cannot be used: {reason}.</source>
+        <translation>Das Geländemodell ist nicht brauchbar: {reason}.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/terrain.py"/>
+        <source>The terrain does not say in which coordinate reference system it lies.</source>
+        <translation>Das Geländemodell nennt sein Koordinatenbezugssystem nicht.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/terrain.py"/>
+        <source>The terrain does not say in which unit its heights are: they are taken for metres.</source>
+        <translation>Das Geländemodell nennt die Einheit seiner Höhen nicht: Sie gelten als Meter.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/terrain.py"/>
+        <source>The terrain does not say where on the ground it lies.</source>
+        <translation>Das Geländemodell sagt nicht, wo im Gelände es liegt.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/terrain.py"/>
+        <source>The terrain states its heights in “{unit}”, which is not known here: they are taken for metres.</source>
+        <translation>Das Geländemodell gibt seine Höhen in „{unit}“ an, was hier nicht bekannt ist: Sie gelten als Meter.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/terrain.py"/>
+        <source>The terrain “{terrain}” cannot be read: {reason}.</source>
+        <translation>Das Geländemodell „{terrain}“ ist nicht lesbar: {reason}.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/terrain.py"/>
+        <source>The terrain “{terrain}” holds a picture and not heights.</source>
+        <translation>Das Geländemodell „{terrain}“ enthält ein Bild und keine Höhen.</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -4501,6 +4777,11 @@
         <translation>eine Mischung</translation>
     </message>
     <message>
+        <location filename="../../guide/sheet_cells.py"/>
+        <source>a page with fewer than nine greens may be no larger than 107.95 x 177.8 mm (4¼ x 7 in) to be used during a round (Rule 4.3a)</source>
+        <translation>eine Seite mit weniger als neun Grüns darf höchstens 107,95 x 177,8 mm (4¼ x 7 in) groß sein, um während einer Runde benutzt zu werden (Regel 4.3a)</translation>
+    </message>
+    <message>
         <location filename="../../measure/checklist.py"/>
         <source>a par 3 may have none</source>
         <translation>ein Par 3 kann ohne sein</translation>
@@ -4632,6 +4913,11 @@
         <translation>mit {length} {unit} ein Par {likely}</translation>
     </message>
     <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>cannot be set</source>
+        <translation>lässt sich nicht setzen</translation>
+    </message>
+    <message>
         <location filename="../../desk/pin_table.py"/>
         <location filename="../../model/event.py"/>
         <location filename="../../model/kinds.py"/>
@@ -4668,6 +4954,16 @@
         <location filename="../../model/kinds.py"/>
         <source>decision on a pin</source>
         <translation>Entscheidung über eine Lochposition</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sheet_cells.py"/>
+        <source>depth {depth}</source>
+        <translation>Tiefe {depth}</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>depth {depth}, approach from {where}</source>
+        <translation>Tiefe {depth}, Annäherung von: {where}</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -4730,6 +5026,21 @@
         <location filename="../../model/kinds.py"/>
         <source>from another source</source>
         <translation>aus anderer Quelle</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sheet_cells.py"/>
+        <source>from centre</source>
+        <translation>von der Mitte</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sheet_cells.py"/>
+        <source>from left</source>
+        <translation>von links</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sheet_cells.py"/>
+        <source>from right</source>
+        <translation>von rechts</translation>
     </message>
     <message>
         <location filename="../../desk/measure_dialog.py"/>
@@ -4797,6 +5108,16 @@
         <location filename="../../store/reading.py"/>
         <source>hole {number} from {tee_set} is there twice; the first counts</source>
         <translation>Bahn {number} ab {tee_set} ist doppelt vorhanden; die erste gilt</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>hole {number} has no green</source>
+        <translation>Bahn {number} hat kein Grün</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>hole {number} has no pin in this round</source>
+        <translation>Bahn {number} hat in dieser Runde keine Lochposition</translation>
     </message>
     <message>
         <location filename="../../store/scorecard.py"/>
@@ -4874,6 +5195,11 @@
         <location filename="../../store/vector_source.py"/>
         <source>it has too few points</source>
         <translation>zu wenige Punkte</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/terrain.py"/>
+        <source>it holds no heights</source>
+        <translation>es enthält keine Höhen</translation>
     </message>
     <message>
         <location filename="../../imagery/window.py"/>
@@ -5005,6 +5331,11 @@
         <translation>links</translation>
     </message>
     <message>
+        <location filename="../../guide/sheet_cells.py"/>
+        <source>left of centre</source>
+        <translation>links der Mitte</translation>
+    </message>
+    <message>
         <location filename="../../desk/bring_pins.py"/>
         <source>left out: {}</source>
         <translation>ausgelassen: {}</translation>
@@ -5015,6 +5346,12 @@
         <translation>Länge für einen Flight</translation>
     </message>
     <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>level with it</source>
+        <translation>auf ihrer Höhe</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sheets.py"/>
         <location filename="../../measure/tee_setting.py"/>
         <source>level with the plate</source>
         <translation>auf Höhe der Abschlagplatte</translation>
@@ -5101,6 +5438,12 @@
         <translation>keinem bekannten Datum ({})</translation>
     </message>
     <message>
+        <location filename="../../guide/sheet_cells.py"/>
+        <location filename="../../guide/sheets.py"/>
+        <source>no green drawn</source>
+        <translation>kein Grün gezeichnet</translation>
+    </message>
+    <message>
         <location filename="../../measure/hole.py"/>
         <source>no green is drawn: distances end where the line of play ends</source>
         <translation>kein Grün gezeichnet: Entfernungen enden am Ende der Spiellinie</translation>
@@ -5138,12 +5481,19 @@
         <translation>kein Par: Annäherung wie bei einem Par {par}, nach der Länge geschätzt</translation>
     </message>
     <message>
+        <location filename="../../guide/sheet_cells.py"/>
+        <location filename="../../guide/sheets.py"/>
+        <source>no pin</source>
+        <translation>keine Lochposition</translation>
+    </message>
+    <message>
         <location filename="../../measure/tee_setting.py"/>
         <source>no place on the tee leaves two club-lengths ({distance}) behind it</source>
         <translation>keine Stelle auf dem Abschlag lässt zwei Schlägerlängen ({distance}) hinter sich</translation>
     </message>
     <message>
         <location filename="../../measure/course.py"/>
+        <location filename="../../measure/heights.py"/>
         <source>no tee is drawn</source>
         <translation>kein Abschlag gezeichnet</translation>
     </message>
@@ -5196,6 +5546,16 @@
         <location filename="../../store/committee.py"/>
         <source>off is 0, which is the margin itself</source>
         <translation>off ist 0, das ist der Rand selbst</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sheet_cells.py"/>
+        <source>on</source>
+        <translation>von vorn</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sheet_cells.py"/>
+        <source>on centre</source>
+        <translation>auf der Mitte</translation>
     </message>
     <message>
         <location filename="../../measure/tee_setting.py"/>
@@ -5349,6 +5709,11 @@
         <location filename="../../model/kinds.py"/>
         <source>right</source>
         <translation>rechts</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sheet_cells.py"/>
+        <source>right of centre</source>
+        <translation>rechts der Mitte</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -5524,6 +5889,7 @@
         <translation>das Wettspiel hat {count} Lochpositionen für diese Bahn und Runde</translation>
     </message>
     <message>
+        <location filename="../../imagery/terrain.py"/>
         <location filename="../../imagery/window.py"/>
         <source>the file seems damaged</source>
         <translation>die Datei scheint beschädigt</translation>
@@ -5637,6 +6003,16 @@
         <translation>die Mitte eines Pfostenpaars (siehe Pfosten {number})</translation>
     </message>
     <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>the nearest length this tee allows</source>
+        <translation>die nächste Länge, die dieser Abschlag zulässt</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>the number of round {round} finds no room on hole {number}</source>
+        <translation>die Nummer der Runde {round} findet auf Bahn {number} keinen Platz</translation>
+    </message>
+    <message>
         <location filename="../../store/reading.py"/>
         <source>the outline crosses or touches itself and was mended</source>
         <translation>der Umriss kreuzt oder berührt sich selbst und wurde bereinigt</translation>
@@ -5645,6 +6021,11 @@
         <location filename="../../store/openstreetmap.py"/>
         <source>the outline of the property is not out of bounds everywhere; it only showed which water and trees lie on the course</source>
         <translation>der Umriss des Grundstücks ist nicht überall Aus; er zeigte nur, welche Gewässer und Gehölze auf dem Platz liegen</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>the pin of round {round} is not on or near the green of hole {hole}</source>
+        <translation>die Lochposition der Runde {round} liegt nicht auf dem Grün von Bahn {hole} oder nahe daran</translation>
     </message>
     <message>
         <location filename="../../measure/markers.py"/>
@@ -5701,6 +6082,41 @@
         <location filename="../../measure/hole.py"/>
         <source>the tee names no tee set</source>
         <translation>der Abschlag nennt kein Abschlagset</translation>
+    </message>
+    <message>
+        <location filename="../../measure/heights.py"/>
+        <source>the terrain does not reach every turn point</source>
+        <translation>das Geländemodell reicht nicht bis zu jedem Knickpunkt</translation>
+    </message>
+    <message>
+        <location filename="../../measure/heights.py"/>
+        <source>the terrain does not reach the approach point</source>
+        <translation>das Geländemodell reicht nicht bis zum Annäherungspunkt</translation>
+    </message>
+    <message>
+        <location filename="../../measure/heights.py"/>
+        <source>the terrain does not reach the end of the line of play</source>
+        <translation>das Geländemodell reicht nicht bis zum Ende der Spiellinie</translation>
+    </message>
+    <message>
+        <location filename="../../measure/heights.py"/>
+        <source>the terrain does not reach the green</source>
+        <translation>das Geländemodell reicht nicht bis zum Grün</translation>
+    </message>
+    <message>
+        <location filename="../../measure/heights.py"/>
+        <source>the terrain does not reach the tee</source>
+        <translation>das Geländemodell reicht nicht bis zum Abschlag</translation>
+    </message>
+    <message>
+        <location filename="../../measure/heights.py"/>
+        <source>the terrain does not reach this hole</source>
+        <translation>das Geländemodell reicht nicht bis zu dieser Bahn</translation>
+    </message>
+    <message>
+        <location filename="../../measure/heights.py"/>
+        <source>the terrain reaches only a part of the green</source>
+        <translation>das Geländemodell erfasst nur einen Teil des Grüns</translation>
     </message>
     <message>
         <location filename="../../store/events.py"/>
@@ -5900,11 +6316,33 @@
         <translation>{crs} ist kein System für Orte auf einer Karte.</translation>
     </message>
     <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>{distance} L</source>
+        <translation>{distance} L</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>{distance} R</source>
+        <translation>{distance} R</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>{distance} ahead</source>
+        <translation>{distance} davor</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sheets.py"/>
         <location filename="../../measure/tee_setting.py"/>
         <source>{distance} ahead of the plate</source>
         <translation>{distance} vor der Abschlagplatte</translation>
     </message>
     <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>{distance} behind</source>
+        <translation>{distance} dahinter</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sheets.py"/>
         <location filename="../../measure/tee_setting.py"/>
         <source>{distance} behind the plate</source>
         <translation>{distance} hinter der Abschlagplatte</translation>
@@ -6095,6 +6533,11 @@
         <location filename="../../processing/export_windows.py"/>
         <source>{name}: 1:{scale:g}, {up:.2f}° up</source>
         <translation>{name}: 1:{scale:g}, {up:.2f}° oben</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sheet_parts.py"/>
+        <source>{number} / {count}</source>
+        <translation>{number} / {count}</translation>
     </message>
     <message>
         <location filename="../../measure/pins.py"/>
@@ -6474,6 +6917,7 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <translation>±</translation>
     </message>
     <message>
+        <location filename="../../imagery/terrain.py"/>
         <location filename="../../imagery/window.py"/>
         <location filename="../../store/course_file.py"/>
         <source>“{crs}” is not a coordinate reference system.</source>
@@ -6540,6 +6984,11 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <translation>„{name}“</translation>
     </message>
     <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>“{page}” is no size of a page.</source>
+        <translation>„{page}“ ist keine Seitengröße.</translation>
+    </message>
+    <message>
         <location filename="../../store/recovery.py"/>
         <source>“{path}” cannot be given another name ({reason}).</source>
         <translation>„{path}“ lässt sich nicht umbenennen ({reason}).</translation>
@@ -6549,6 +6998,11 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <location filename="../../store/files.py"/>
         <source>“{path}” cannot be written ({reason}).</source>
         <translation>„{path}“ kann nicht geschrieben werden ({reason}).</translation>
+    </message>
+    <message>
+        <location filename="../../guide/painted_sheets.py"/>
+        <source>“{path}” could not be written.</source>
+        <translation>„{path}“ konnte nicht geschrieben werden.</translation>
     </message>
     <message>
         <location filename="../../store/course_file.py"/>
