@@ -111,6 +111,15 @@ class EventPanel(QgsDockWidget):
         self.paste_button = QPushButton(tr("Pas&te"), self)
         self.paste_button.clicked.connect(lambda: self._do(self.paste))
 
+        self.propose_button = QPushButton(tr("P&ropose…"), self)
+        self.propose_button.clicked.connect(lambda: self._do(self.propose))
+        self.audit_button = QPushButton(tr("&Audit…"), self)
+        self.audit_button.clicked.connect(lambda: self._do(self.audit))
+        self.tees_button = QPushButton(tr("&Flights and tees…"), self)
+        self.tees_button.clicked.connect(lambda: self._do(self.set_tees))
+        self.sheets_button = QPushButton(tr("S&heets…"), self)
+        self.sheets_button.clicked.connect(lambda: self._do(self.sheets))
+
         surface = QWidget(self)
         layout = QVBoxLayout(surface)
         layout.setContentsMargins(6, 6, 6, 6)
@@ -121,6 +130,8 @@ class EventPanel(QgsDockWidget):
             (self.remark,),
             (self.place_button, self.take_out_button),
             (self.bring_button, self.paste_button),
+            (self.propose_button, self.audit_button),
+            (self.tees_button, self.sheets_button),
         ):
             row = QHBoxLayout()
             for thing in things:
@@ -152,6 +163,22 @@ class EventPanel(QgsDockWidget):
                 "written."
             )
         )
+        self.propose_button.setWhatsThis(
+            tr(
+                "Proposes locations for the holes and rounds that have none: fair, in balance, and apart from "
+                "those of earlier rounds. You choose what is taken over."
+            )
+        )
+        self.audit_button.setWhatsThis(
+            tr(
+                "Puts the committee’s figures beside the pins that are drawn; theirs or ours is decided pin by "
+                "pin, and the decision is kept."
+            )
+        )
+        self.tees_button.setWhatsThis(
+            tr("The flights, how long each hole is to play for them, and where the tee markers stand for it.")
+        )
+        self.sheets_button.setWhatsThis(tr("Sheets for players, committee and ground staff, as PDF."))
         self.paste_button.setWhatsThis(
             tr("The same of figures that were copied from a spreadsheet, their headings with them.")
         )
@@ -223,6 +250,10 @@ class EventPanel(QgsDockWidget):
             (self.bring_button, without_event),
             (self.paste_button, without_event),
             (self.take_out_button, without_round),
+            (self.propose_button, without_round),
+            (self.audit_button, without_event),
+            (self.tees_button, without_event),
+            (self.sheets_button, without_round),
         ):
             thing.setEnabled(not why)
             thing.setToolTip(why)
@@ -380,6 +411,36 @@ class EventPanel(QgsDockWidget):
         chosen = ask_pins(self, self.in_hand, event, source)
         if chosen:
             self._write([pin for pin, _ in chosen], [point for _, point in chosen])
+
+    # What else belongs to an event
+
+    def propose(self):
+        """Show locations for the rounds that have none, and place those that are wanted."""
+        from .propose_dialog import ask_proposal
+
+        chosen = ask_proposal(self, self.in_hand, self.in_hand.event_in_hand())
+        if chosen:
+            self._write([pin for pin, _ in chosen], [point for _, point in chosen])
+
+    def audit(self):
+        """Put the committee's figures beside the pins drawn, and take over what is decided."""
+        from .audit_dialog import audit
+
+        audit(self, self.in_hand, self.in_hand.event_in_hand(), self._layers)
+        self.refresh()
+
+    def set_tees(self):
+        """Show the flights of the event, the lengths asked for, and where the markers stand for them."""
+        from .tees_dialog import set_tees
+
+        set_tees(self, self.in_hand, self.in_hand.event_in_hand(), self._layers)
+        self.refresh()
+
+    def sheets(self):
+        """Write sheets of the event's pins and tees as PDF."""
+        from .sheets_dialog import write_sheets
+
+        write_sheets(self, self.in_hand, self.in_hand.event_in_hand())
 
     # The tool
 

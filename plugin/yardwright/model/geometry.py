@@ -6,7 +6,7 @@ from itertools import repeat
 
 import numpy as np
 import shapely
-from shapely.geometry import Polygon
+from shapely.geometry import Point, Polygon
 from shapely.ops import nearest_points
 from shapely.ops import transform as _transform_one
 from shapely.prepared import prep
@@ -169,6 +169,13 @@ def _asked(question, geometries, area):
             prepared[id(one)] = prep(one)
         answers.append(getattr(prepared[id(one)], question)(geometry))
     return np.array(answers, dtype=bool)
+
+
+def spots(points):
+    """(n, 2) points as shapely points, an array or a list."""
+    if _VECTORISED:
+        return shapely.points(np.asarray(points, dtype=float).reshape(-1, 2))
+    return [Point(x, y) for x, y in points.tolist()]
 
 
 def discs(centres, radii, corners):

@@ -9,6 +9,11 @@
         <translation>Annä&amp;herung oben</translation>
     </message>
     <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>&amp;Audit…</source>
+        <translation>&amp;Abgleichen…</translation>
+    </message>
+    <message>
         <location filename="../../desk/toolbar.py"/>
         <source>&amp;Bring features in…</source>
         <translation>Objekte &amp;einlesen…</translation>
@@ -47,6 +52,11 @@
         <location filename="../../desk/toolbar.py"/>
         <source>&amp;Figures on the map</source>
         <translation>Maße auf der Karte &amp;zeigen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>&amp;Flights and tees…</source>
+        <translation>&amp;Gruppen und Abschläge…</translation>
     </message>
     <message>
         <location filename="../../desk/toolbar.py"/>
@@ -2651,6 +2661,11 @@
         <translation>Gesamtbreite</translation>
     </message>
     <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>P&amp;ropose…</source>
+        <translation>&amp;Vorschlagen…</translation>
+    </message>
+    <message>
         <location filename="../../model/kinds.py"/>
         <source>Pair</source>
         <translation>Paar</translation>
@@ -2794,6 +2809,11 @@
         <translation>Druck</translation>
     </message>
     <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>Proposes locations for the holes and rounds that have none: fair, in balance, and apart from those of earlier rounds. You choose what is taken over.</source>
+        <translation>Schlägt Lochpositionen für Bahnen und Runden vor, die noch keine haben: fair, ausgewogen und mit Abstand zu früheren Runden. Was übernommen wird, wird gewählt.</translation>
+    </message>
+    <message>
         <location filename="../../desk/keeping.py"/>
         <source>Put back</source>
         <translation>Zurückholen</translation>
@@ -2812,6 +2832,11 @@
         <location filename="../../processing/audit_pins.py"/>
         <source>Puts the committee’s figures beside the pins that are drawn for an event: those further apart than the tolerance, those missing, those nobody asked for, and figures that no green can have. Nothing in the course is changed.</source>
         <translation>Stellt die Angaben der Spielleitung neben die gezeichneten Lochpositionen eines Wettspiels: solche, die um mehr als die Toleranz abweichen, fehlende, nicht verlangte und Angaben, die auf keinem Grün liegen können. Am Platz wird nichts geändert.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>Puts the committee’s figures beside the pins that are drawn; theirs or ours is decided pin by pin, and the decision is kept.</source>
+        <translation>Stellt die Angaben der Spielleitung neben die gezeichneten Lochpositionen; ihre oder unsere wird einzeln entschieden, und die Entscheidung wird festgehalten.</translation>
     </message>
     <message>
         <location filename="../../guide/rendered.py"/>
@@ -2955,6 +2980,11 @@
         <translation>Auslauf</translation>
     </message>
     <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>S&amp;heets…</source>
+        <translation>&amp;Blätter…</translation>
+    </message>
+    <message>
         <location filename="../../store/vector_source.py"/>
         <source>SOURCE_CRS was not used: {source} has its own, {crs}.</source>
         <translation>SOURCE_CRS wurde nicht verwendet: {source} hat ein eigenes, {crs}.</translation>
@@ -3068,6 +3098,11 @@
         <location filename="../../store/course_file.py"/>
         <source>Set the system of its layers in QGIS, or start a new course and bring the features in.</source>
         <translation>Das System seiner Layer in QGIS setzen oder einen neuen Platz anlegen und die Objekte übernehmen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>Sheets for players, committee and ground staff, as PDF.</source>
+        <translation>Blätter für Spieler, Spielleitung und Platzpflege, als PDF.</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -3666,6 +3701,11 @@
         <location filename="../../store/scorecard.py"/>
         <source>The first line must read hole,par,stroke_index,name and then a column for each tee set.</source>
         <translation>Die erste Zeile muss hole,par,stroke_index,name lauten, danach folgt eine Spalte für jedes Abschlagset.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>The flights, how long each hole is to play for them, and where the tee markers stand for it.</source>
+        <translation>Die Gruppen, wie lang jede Bahn für sie sein soll und wo die Abschlagmarkierungen dafür stehen.</translation>
     </message>
     <message>
         <location filename="../../desk/keeping.py"/>
@@ -4817,6 +4857,16 @@
         <translation>quer</translation>
     </message>
     <message>
+        <location filename="../../measure/cutting.py"/>
+        <source>all ground far enough from the margin is steeper than is asked</source>
+        <translation>aller Grund, der weit genug vom Rand liegt, ist steiler als verlangt</translation>
+    </message>
+    <message>
+        <location filename="../../measure/cutting.py"/>
+        <source>all ground that is left lies too near to other rounds’ holes</source>
+        <translation>aller verbliebene Grund liegt zu nahe an den Löchern anderer Runden</translation>
+    </message>
+    <message>
         <location filename="../../store/bring_in.py"/>
         <source>an area</source>
         <translation>eine Fläche</translation>
@@ -4893,6 +4943,11 @@
         <translation>Hinterkante</translation>
     </message>
     <message>
+        <location filename="../../measure/fair.py"/>
+        <source>back third</source>
+        <translation>hinteres Drittel</translation>
+    </message>
+    <message>
         <location filename="../../desk/hole_drawing.py"/>
         <source>back {}</source>
         <translation>hinten {}</translation>
@@ -4919,6 +4974,7 @@
     </message>
     <message>
         <location filename="../../desk/pin_table.py"/>
+        <location filename="../../measure/fair.py"/>
         <location filename="../../model/event.py"/>
         <location filename="../../model/kinds.py"/>
         <source>centre</source>
@@ -4984,6 +5040,11 @@
         <location filename="../../measure/checklist.py"/>
         <source>draw it from the back tee over the turns to the green</source>
         <translation>vom hintersten Abschlag über die Knicke zum Grün zeichnen</translation>
+    </message>
+    <message>
+        <location filename="../../measure/fair.py"/>
+        <source>easy</source>
+        <translation>leicht</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -5069,6 +5130,11 @@
         <translation>Vorderkante</translation>
     </message>
     <message>
+        <location filename="../../measure/fair.py"/>
+        <source>front third</source>
+        <translation>vorderes Drittel</translation>
+    </message>
+    <message>
         <location filename="../../desk/hole_drawing.py"/>
         <source>front {}</source>
         <translation>vorn {}</translation>
@@ -5089,6 +5155,16 @@
         <translation>Grün {number} ist zum Messen zu klein: Entfernungen enden am Ende der Spiellinie</translation>
     </message>
     <message>
+        <location filename="../../measure/cutting.py"/>
+        <source>ground too thin for a hole is left out</source>
+        <translation>Grund, der für ein Loch zu schmal ist, bleibt außen vor</translation>
+    </message>
+    <message>
+        <location filename="../../measure/fair.py"/>
+        <source>hard</source>
+        <translation>schwer</translation>
+    </message>
+    <message>
         <location filename="../../measure/hole.py"/>
         <source>has no hole number, given to this hole by where it lies</source>
         <translation>ohne Bahnnummer, nach seiner Lage dieser Bahn zugeordnet</translation>
@@ -5098,6 +5174,11 @@
         <location filename="../../store/scorecard.py"/>
         <source>hole</source>
         <translation>Bahn</translation>
+    </message>
+    <message>
+        <location filename="../../measure/fair.py"/>
+        <source>hole {hole} of round {round} is left out of the balance: {reason}</source>
+        <translation>Bahn {hole} in Runde {round} fehlt in der Verteilung: {reason}</translation>
     </message>
     <message>
         <location filename="../../store/bring_in.py"/>
@@ -5150,6 +5231,11 @@
         <translation>unmöglich</translation>
     </message>
     <message>
+        <location filename="../../measure/fair.py"/>
+        <source>in rounds {rounds} the hole is in the same part of the green</source>
+        <translation>in den Runden {rounds} liegt das Loch im selben Teil des Grüns</translation>
+    </message>
+    <message>
         <location filename="../../store/reading.py"/>
         <source>it has a coordinate that is not a number</source>
         <translation>eine Koordinate ist keine Zahl</translation>
@@ -5159,6 +5245,16 @@
         <location filename="../../store/reading.py"/>
         <source>it has no geometry</source>
         <translation>ohne Geometrie</translation>
+    </message>
+    <message>
+        <location filename="../../measure/proposal.py"/>
+        <source>it has no green</source>
+        <translation>sie hat kein Grün</translation>
+    </message>
+    <message>
+        <location filename="../../measure/fair.py"/>
+        <source>it has no green or no place</source>
+        <translation>sie hat kein Grün oder keine Lochposition</translation>
     </message>
     <message>
         <location filename="../../store/reading.py"/>
@@ -5325,6 +5421,7 @@
         <location filename="../../desk/figures.py"/>
         <location filename="../../desk/pin_table.py"/>
         <location filename="../../desk/pointer.py"/>
+        <location filename="../../measure/fair.py"/>
         <location filename="../../model/event.py"/>
         <location filename="../../model/kinds.py"/>
         <source>left</source>
@@ -5418,6 +5515,11 @@
         <translation>Mitte zwischen dem Pfostenpaar</translation>
     </message>
     <message>
+        <location filename="../../measure/fair.py"/>
+        <source>middle third</source>
+        <translation>mittleres Drittel</translation>
+    </message>
+    <message>
         <location filename="../../desk/hole_drawing.py"/>
         <source>middle {}</source>
         <translation>Mitte {}</translation>
@@ -5428,6 +5530,11 @@
         <translation>fehlt</translation>
     </message>
     <message>
+        <location filename="../../measure/fair.py"/>
+        <source>moderate</source>
+        <translation>mittel</translation>
+    </message>
+    <message>
         <location filename="../../desk/dates_panel.py"/>
         <source>no</source>
         <translation>nein</translation>
@@ -5436,6 +5543,11 @@
         <location filename="../../desk/dates_panel.py"/>
         <source>no date that is known ({})</source>
         <translation>keinem bekannten Datum ({})</translation>
+    </message>
+    <message>
+        <location filename="../../measure/proposal.py"/>
+        <source>no figures tell a place that is left</source>
+        <translation>kein Maß nennt eine verbliebene Stelle</translation>
     </message>
     <message>
         <location filename="../../guide/sheet_cells.py"/>
@@ -5485,6 +5597,16 @@
         <location filename="../../guide/sheets.py"/>
         <source>no pin</source>
         <translation>keine Lochposition</translation>
+    </message>
+    <message>
+        <location filename="../../measure/proposal.py"/>
+        <source>no place is proposed on hole {hole} in round {rounds}: {reason}</source>
+        <translation>auf Bahn {hole} wird in Runde {rounds} keine Lochposition vorgeschlagen: {reason}</translation>
+    </message>
+    <message>
+        <location filename="../../measure/cutting.py"/>
+        <source>no place on the green is as far from its margin as is asked</source>
+        <translation>keine Stelle des Grüns liegt so weit vom Rand wie verlangt</translation>
     </message>
     <message>
         <location filename="../../measure/tee_setting.py"/>
@@ -5705,6 +5827,7 @@
         <location filename="../../desk/figures.py"/>
         <location filename="../../desk/pin_table.py"/>
         <location filename="../../desk/pointer.py"/>
+        <location filename="../../measure/fair.py"/>
         <location filename="../../model/event.py"/>
         <location filename="../../model/kinds.py"/>
         <source>right</source>
@@ -6053,6 +6176,11 @@
         <translation>die Scorekarte nennt ihn</translation>
     </message>
     <message>
+        <location filename="../../measure/cutting.py"/>
+        <source>the slope is not known on all of the green</source>
+        <translation>die Neigung ist nicht auf dem ganzen Grün bekannt</translation>
+    </message>
+    <message>
         <location filename="../../measure/markers.py"/>
         <source>the stated distance ends past the bend: it cannot be moved along its bearing</source>
         <translation>die angegebene Entfernung endet hinter dem Knick: Sie kann nicht in ihrer Richtung versetzt werden</translation>
@@ -6388,6 +6516,11 @@
         <translation>{distance} nach rechts, fern von den Abschlagmarkierungen der Runde {rounds}</translation>
     </message>
     <message>
+        <location filename="../../measure/fair.py"/>
+        <source>{easy} easy, {moderate} moderate, {hard} hard: a third of each is wanted</source>
+        <translation>{easy} leicht, {moderate} mittel, {hard} schwer: erwünscht ist je ein Drittel</translation>
+    </message>
+    <message>
         <location filename="../../measure/checks_of_rows.py"/>
         <source>{feature} has no hole and lies near none: it is left out.</source>
         <translation>{feature} hat keine Bahn und liegt bei keiner: wird ausgelassen.</translation>
@@ -6453,6 +6586,11 @@
         <translation>{file} Zeile {line}</translation>
     </message>
     <message>
+        <location filename="../../measure/fair.py"/>
+        <source>{front} front, {middle} middle, {back} back: a third of each is wanted</source>
+        <translation>{front} vorn, {middle} in der Mitte, {back} hinten: erwünscht ist je ein Drittel</translation>
+    </message>
+    <message>
         <location filename="../../measure/findings.py"/>
         <source>{kind} {number}</source>
         <translation>{kind} {number}</translation>
@@ -6491,6 +6629,11 @@
         <location filename="../../store/bring_in.py"/>
         <source>{layer}: {count} without a hole number, because no hole is near enough or more than three are.</source>
         <translation>{layer}: {count} ohne Bahnnummer, weil keine Bahn nahe genug liegt oder mehr als drei.</translation>
+    </message>
+    <message>
+        <location filename="../../measure/fair.py"/>
+        <source>{left} left, {centre} in the centre, {right} right: of nine holes four, one and four are wanted</source>
+        <translation>{left} links, {centre} in der Mitte, {right} rechts: von neun Löchern sind vier, eines und vier erwünscht</translation>
     </message>
     <message>
         <location filename="../../store/course_file.py"/>
