@@ -165,14 +165,14 @@ class EventPanel(QgsDockWidget):
         )
         self.propose_button.setWhatsThis(
             tr(
-                "Proposes locations for the holes and rounds that have none: fair, in balance, and apart from "
-                "those of earlier rounds. You choose what is taken over."
+                "Proposes locations for the holes and rounds that have none: fair, in balance, and apart "
+                "from those of earlier rounds. You choose what is taken over."
             )
         )
         self.audit_button.setWhatsThis(
             tr(
-                "Puts the committee’s figures beside the pins that are drawn; theirs or ours is decided pin by "
-                "pin, and the decision is kept."
+                "Puts the committee’s figures beside the pins that are drawn; theirs or ours is decided pin "
+                "by pin, and the decision is kept."
             )
         )
         self.tees_button.setWhatsThis(
