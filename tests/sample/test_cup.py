@@ -69,7 +69,8 @@ def test_lengths_are_near_those_of_the_ground(course):
 
 def test_pins_lie_where_a_hole_may_be_cut(course, greens):
     """At least four yards from the margin (R&A, Guidance on Running a Competition: four paces)."""
-    pins = pytest.importorskip("yardwright.measure.pins")
+    from yardwright.measure import pins
+
     for given in (cup.given_pins(), cup.drawn_pins()):
         places = {}
         for pin in given:
@@ -82,7 +83,6 @@ def test_pins_lie_where_a_hole_may_be_cut(course, greens):
 
 
 def test_the_event_in_the_course_file(qgis_app, tmp_path, course):
-    pytest.importorskip("yardwright.measure.pins")
     from yardwright.store.course_file import open_course
     from yardwright.store.events import read_event
 

@@ -139,9 +139,24 @@ def test_an_edited_layer_takes_one_step_each(course):
         course[kind].rollBack()
 
 
+def test_within_a_step_of_the_desk_it_is_part_of_that_step(course):
+    from yardwright.desk.editing import one_step
+    from yardwright.store.events import write_event, write_pins
+
+    write_event(course, CUP)
+    layer = course["pin"]
+    with one_step("Place pins", layer):
+        write_pins(course, CUP.name, PINS[:1], POINTS[:1])
+        write_pins(course, CUP.name, PINS[1:], POINTS[1:])
+    assert (layer.undoStack().count(), layer.undoStack().text(0)) == (1, "Place pins")
+    assert len(read(course).pins) == 3
+    layer.undoStack().undo()
+    assert read(course).pins == ()
+    layer.rollBack()
+
+
 text = st.text(st.characters(blacklist_categories=("Cs", "Cc")), min_size=1, max_size=8).map(str.strip)
 name = text.filter(bool)
-length = st.floats(1 * YARD, 1000 * YARD)
 
 
 @settings(suppress_health_check=[HealthCheck.function_scoped_fixture], max_examples=25, deadline=None)
@@ -156,7 +171,7 @@ length = st.floats(1 * YARD, 1000 * YARD)
             unique_by=lambda one: one.number,
         ).map(lambda rounds: tuple(sorted(rounds, key=lambda one: one.number))),
         st.lists(st.builds(Flight, name, text), unique_by=lambda one: one.name).map(tuple),
-        limits=st.builds(Limits, *[st.floats(0, 50)] * 5),
+        limits=st.builds(Limits, *[st.floats(0, 50).map(lambda value: round(value, 3))] * 5),
     )
 )
 def test_any_event_there_and_back(course, event):

@@ -149,6 +149,17 @@ def test_where_no_file_has_two_names(old_file, monkeypatch):
     assert len(os.listdir(old_file.parent)) == 2
 
 
+@pytest.mark.skipif(os.name == "nt", reason="links need rights there")
+def test_what_a_link_leads_to_is_brought_up_to_date(old_file, tmp_path_factory):
+    from yardwright.store.upgrade import upgrade_course
+
+    link = tmp_path_factory.mktemp("desk") / "course.gpkg"
+    link.symlink_to(old_file)
+    assert upgrade_course(str(link)) == str(old_file.parent / "Larkmere-1.gpkg")
+    assert link.is_symlink() and os.listdir(link.parent) == ["course.gpkg"]
+    assert sql(old_file, "SELECT schema_version FROM course_info") == [(SCHEMA_VERSION,)]
+
+
 def test_nothing_to_do(course_file):
     from yardwright.store.upgrade import upgrade_course
 

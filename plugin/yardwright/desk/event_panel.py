@@ -22,7 +22,7 @@ from qgis.PyQt.QtWidgets import (
 from ..model.errors import YardwrightError
 from ..resources import icon
 from .editing import begin_editing
-from .pin_table import FROM, HOLE, PinTable, SideDelegate
+from .pin_table import FROM, HOLE, SLOPE, PinTable, SideDelegate
 from .words import told_in, tr
 
 _WRITTEN = ("event", "event_round", "event_flight", "event_length", "pin")
@@ -214,7 +214,9 @@ class EventPanel(QgsDockWidget):
             text = tr("Round {}").format(one.number)
             self.round_box.addItem(f"{text}  {one.played_on}".strip(), one.number)
         self.round_box.setCurrentIndex(self.round_box.findData(self.in_hand.round))
-        self.table.show(self._lines(event), self._unit())
+        lines = self._lines(event)
+        self.table.show(lines, self._unit())
+        self.view.setColumnHidden(SLOPE, all(row is None or row.slope_pct is None for _, row in lines))
         self._choose_row()
         self._enable()
 

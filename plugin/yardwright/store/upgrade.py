@@ -34,7 +34,7 @@ def upgrade_course(place):
     styles; rows stay as they are. None where the file is up to date already. Raises YardwrightError with
     the file as it was; its own layers must not be in editing meanwhile.
     """
-    path = course_path(place)
+    path = os.path.realpath(course_path(place))  # a link stays one, and what it leads to is replaced
     try:
         check_course_file(path)
         return None
