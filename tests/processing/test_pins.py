@@ -176,3 +176,32 @@ def test_figures_in_metres(course_file, tmp_path):
     assert ok, log
     pin = drawn(course_file)[1, 1]
     assert (pin.on, pin.off, pin.off_from) == (pytest.approx(9.144), pytest.approx(4.572), "left")
+
+
+def test_a_terrain_tells_the_slope_at_each_pin(course_file, tmp_path):
+    """A plane that falls 3 % to the east, as a raster of heights: its slope is known at every place."""
+    import numpy as np
+    from osgeo import gdal, osr
+
+    grid = np.arange(400, dtype="float32") * -0.03
+    path = str(tmp_path / "plane.tif")
+    raster = gdal.GetDriverByName("GTiff").Create(path, 400, 400, 1, gdal.GDT_Float32)
+    east, north = small_course().at(0, 355)
+    raster.SetGeoTransform((east - 200, 1.0, 0, north + 200, 0, -1.0))
+    reference = osr.SpatialReference()
+    reference.ImportFromEPSG(32630)
+    raster.SetProjection(reference.ExportToWkt())
+    raster.GetRasterBand(1).WriteArray(np.tile(grid, (400, 1)))
+    raster = None
+    results, ok, log = run(
+        "placepins",
+        COURSE=str(course_file),
+        EVENT="Heron Cup",
+        PINS=written(tmp_path, "round,hole,on,off,from\n1,1,10,5,left\n"),
+        TERRAIN=path,
+        OUTPUT=str(tmp_path / "out"),
+    )
+    assert ok, log
+    (row,) = rows_of(results["PINS"])
+    assert float(row["slope_pct"]) == pytest.approx(3.0, abs=0.1)
+    assert float(row["slope_azimuth"]) == pytest.approx(90.0, abs=0.5)

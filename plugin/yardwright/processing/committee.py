@@ -8,10 +8,10 @@ from qgis.core import (
 )
 
 from ..model.errors import YardwrightError
-from .algorithm import YardwrightAlgorithm
+from .terrain import TerrainAlgorithm
 
 
-class CommitteeAlgorithm(YardwrightAlgorithm):
+class CommitteeAlgorithm(TerrainAlgorithm):
     """Reads a CSV of figures for an event of a course."""
 
     def ask_event(self):

@@ -1,16 +1,13 @@
 """``yardwright:measurecourse``: every distance of a course, as tables."""
 
-from contextlib import ExitStack, closing
+from contextlib import closing
 
-from qgis.core import QgsProcessingException, QgsProcessingParameterRasterLayer
-
-from ..model.errors import YardwrightError
-from .algorithm import YardwrightAlgorithm
+from .terrain import TerrainAlgorithm
 
 TABLES = ("lengths", "greens", "distances", "fairways", "doglegs", "layups")
 
 
-class MeasureCourse(YardwrightAlgorithm):
+class MeasureCourse(TerrainAlgorithm):
     """Opens a course, measures its holes and writes a table for each kind of figure."""
 
     ID = "measurecourse"
@@ -30,8 +27,7 @@ class MeasureCourse(YardwrightAlgorithm):
     def initAlgorithm(self, configuration=None):
         self.ask_course()
         self.ask_holes()
-        self.ask(
-            QgsProcessingParameterRasterLayer("TERRAIN", self.tr("Terrain"), optional=True),
+        self.ask_terrain(
             "A raster of heights, such as a digital terrain model. With it the table heights is written: how "
             "high tees, turn points and greens lie, and the length with the rise added (plays). No other "
             "figure changes.",
@@ -39,18 +35,6 @@ class MeasureCourse(YardwrightAlgorithm):
         self.ask_folder()
         self.ask_forms()
         self.add_table_outputs((*TABLES, "heights"))
-
-    def prepareAlgorithm(self, parameters, context, feedback):
-        """Read the layer TERRAIN on the main thread, to which it belongs."""
-        self._terrain = None
-        if parameters.get("TERRAIN") not in (None, ""):
-            from ..guide.rendered import image_source
-
-            layer = self.parameterAsRasterLayer(parameters, "TERRAIN", context)
-            if layer is None or not layer.isValid():
-                raise QgsProcessingException(self.invalidRasterError(parameters, "TERRAIN"))
-            self._terrain = image_source(layer)
-        return True
 
     def work(self, parameters, context, feedback):
         from ..measure.course import measure_course
@@ -63,31 +47,18 @@ class MeasureCourse(YardwrightAlgorithm):
         forms = self.forms(parameters, context)
         with closing(open_course(self.course(parameters, context))) as layers:
             course = read_course(layers)
-        with ExitStack() as opened:
-            terrain = opened.enter_context(self._open_terrain()) if self._terrain else None
+        with self.terrain() as terrain:
             folder = self.folder(parameters, context)
             try:
                 measures = measure_course(course, holes, self.progress(feedback, 5, 90), terrain=terrain)
             except Cancelled:
                 return {}
-        tables = table_rows(measures, (*TABLES, "heights") if self._terrain else TABLES)
+        tables = table_rows(measures, TABLES if terrain is None else (*TABLES, "heights"))
         paths = write_tables(folder, tables, course.settings.unit, forms)
         for name, (_, rows) in tables.items():
             feedback.pushInfo(self.tr("{}: {} rows").format(name, len(rows)))
         self.tell_remarks(feedback, (*course.problems, *measures.problems), tables)
         return self.table_results(folder, paths)
-
-    def _open_terrain(self):
-        from ..imagery.terrain import Terrain
-
-        source = self._terrain
-        if source.provider != "gdal":
-            what = self.tr("The layer “{}” is a picture from a server and holds no heights.")
-            raise YardwrightError(
-                what.format(source.name),
-                self.tr("Choose a raster file with one band of heights, such as a digital terrain model."),
-            )
-        return Terrain(source.path, source.crs or None, source.open_options)
 
 
 def table_rows(measures, names=TABLES):

@@ -31,6 +31,10 @@ class PlacePins(CommitteeAlgorithm):
             "A CSV file with the columns round, hole, on, off, from (left, right or centre) and perhaps "
             "green_depth, in the course’s unit; in metres or yards where a heading says so, as in “on m”.",
         )
+        self.ask_terrain(
+            "A raster of heights. With it the table tells how steep the ground is at each pin and where it "
+            "falls to, and pins on ground steeper than the event allows are remarked on."
+        )
         self.ask_folder_or_none()
         self.ask_forms()
         self.add_table_outputs(["pins"])
@@ -63,7 +67,8 @@ class PlacePins(CommitteeAlgorithm):
                 found = sorted({pin.round for pin in pins})
                 event = replace(event, rounds=tuple(Round(number) for number in found))
             feedback.setProgress(30)
-            rows, _ = pin_rows(course, _with_earlier(event, pins), CourseIndex(course))
+            with self.terrain() as terrain:
+                rows, _ = pin_rows(course, _with_earlier(event, pins), CourseIndex(course), terrain)
             placed = {(row.round, row.hole): row for row in rows}
             good, bad = [], list(bad)
             for pin in pins:

@@ -174,6 +174,17 @@
         <translation>Eine CSV-Datei mit den Spalten hole, par, stroke_index, name und einer je Abschlagset, in Yards; in Metern, wo auf den Namen des Abschlagsets ein m folgt. Leer: der Platz beginnt ohne Bahnen.</translation>
     </message>
     <message>
+        <location filename="../../processing/set_tees.py"/>
+        <source>A CSV file with the columns round, flight, hole and yards. A flight plays the tee set that the event says, else the one of its own name. Lengths the event had for the same round, flight and hole are replaced.</source>
+        <translation>Eine CSV-Datei mit den Spalten round, flight, hole und yards. Ein Flight spielt das Abschlagset, das beim Wettspiel steht, sonst das seines eigenen Namens. Längen, die das Wettspiel für dieselbe Runde, denselben Flight und dieselbe Bahn hatte, werden ersetzt.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/audit_pins.py"/>
+        <location filename="../../processing/place_pins.py"/>
+        <source>A CSV file with the columns round, hole, on, off, from (left, right or centre) and perhaps green_depth, in the course’s unit; in metres or yards where a heading says so, as in “on m”.</source>
+        <translation>Eine CSV-Datei mit den Spalten round, hole, on, off, from (left, right oder centre) und vielleicht green_depth, in der Einheit des Platzes; in Metern oder Yards, wo eine Überschrift es sagt, wie in „on m“.</translation>
+    </message>
+    <message>
         <location filename="../../measure/checks_of_drawing.py"/>
         <source>A ball there lies in the {kind}: draw the margin of one of them anew.</source>
         <translation>Ein Ball dort liegt in: {kind}. Den Rand eines der beiden neu zeichnen.</translation>
@@ -262,6 +273,11 @@
         <location filename="../../processing/measure_course.py"/>
         <source>A raster of heights, such as a digital terrain model. With it the table heights is written: how high tees, turn points and greens lie, and the length with the rise added (plays). No other figure changes.</source>
         <translation>Ein Raster mit Höhen, etwa ein digitales Geländemodell. Damit wird die Tabelle heights geschrieben: wie hoch Abschläge, Knickpunkte und Grüns liegen, und die Länge samt Anstieg (plays). Kein anderes Maß ändert sich.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/place_pins.py"/>
+        <source>A raster of heights. With it the table tells how steep the ground is at each pin and where it falls to, and pins on ground steeper than the event allows are remarked on.</source>
+        <translation>Ein Höhenraster. Mit ihm sagt die Tabelle, wie steil das Gelände an jeder Lochposition ist und wohin es fällt; Lochpositionen auf steilerem Gelände, als das Wettspiel erlaubt, erhalten eine Bemerkung.</translation>
     </message>
     <message>
         <location filename="../../desk/measure_dialog.py"/>
@@ -704,7 +720,7 @@
         <translation>Einen Namen wählen, der auf .gpkg endet.</translation>
     </message>
     <message>
-        <location filename="../../processing/measure_course.py"/>
+        <location filename="../../processing/terrain.py"/>
         <source>Choose a raster file with one band of heights, such as a digital terrain model.</source>
         <translation>Eine Rasterdatei mit einem Höhenkanal wählen, etwa ein digitales Geländemodell.</translation>
     </message>
@@ -3417,7 +3433,7 @@
         <translation>Abschläge, Runde {number}</translation>
     </message>
     <message>
-        <location filename="../../processing/measure_course.py"/>
+        <location filename="../../processing/terrain.py"/>
         <source>Terrain</source>
         <translation>Geländemodell</translation>
     </message>
@@ -3873,7 +3889,7 @@
         <translation>Der Layer „{}“ kann den reparierten Umriss nicht aufnehmen.</translation>
     </message>
     <message>
-        <location filename="../../processing/measure_course.py"/>
+        <location filename="../../processing/terrain.py"/>
         <source>The layer “{}” is a picture from a server and holds no heights.</source>
         <translation>Der Layer „{}“ ist ein Bild von einem Server und enthält keine Höhen.</translation>
     </message>
