@@ -102,6 +102,11 @@ def rasters_of(project):
     return other_layers(project, {}, QgsRasterLayer)
 
 
+def rasters_of_heights(project):
+    """The raster layers of a project that hold heights, topmost first."""
+    return [layer for layer in rasters_of(project) if layer.isValid() and _holds_heights(layer)]
+
+
 def matched(rows, rasters, folder):
     """The id of the raster that shows each row, None where none does.
 

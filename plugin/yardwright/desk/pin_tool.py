@@ -1,13 +1,20 @@
-"""Places a pin by a click on the green of the hole in hand, with the lines its figures are counted on."""
+"""Places a pin by a click on the green of the hole in hand, with the lines its figures are counted on.
+
+The ground where no hole may be cut is veiled while the tool is in hand.
+"""
+
+from contextlib import contextmanager
 
 from qgis.core import QgsCsException, QgsGeometry, QgsPointXY, QgsWkbTypes
-from qgis.gui import QgsMapTool, QgsRubberBand
-from qgis.PyQt.QtCore import Qt, pyqtSignal
-from qgis.PyQt.QtGui import QColor
+from qgis.gui import QgsMapCanvasItem, QgsMapTool, QgsRubberBand
+from qgis.PyQt.QtCore import QRectF, Qt, pyqtSignal
+from qgis.PyQt.QtGui import QBrush, QColor, QPainter, QPainterPath, QPen, QPolygonF
 
+from ..model.errors import YardwrightError
 from .words import told_in
 
 _LIGHT, _DARK, _NAMED = QColor(255, 255, 255), QColor(20, 24, 28, 210), QColor("#ff8fc7")
+_VEIL, _HATCH = QColor(20, 24, 28, 105), QColor(255, 255, 255, 190)
 
 
 class PinTool(QgsMapTool):
@@ -26,11 +33,31 @@ class PinTool(QgsMapTool):
         super().__init__(in_hand.iface.mapCanvas())
         self.in_hand = in_hand
         self._bands = []
+        self._connections = []
+        self.veil = None
         self.setCursor(Qt.CursorShape.CrossCursor)
+
+    def activate(self):
+        """QGIS calls this when the tool is taken in hand."""
+        super().activate()
+        self._take_veil_off()
+        self.veil = _Veil(self.canvas())
+        self._connections = [
+            (signal, signal.connect(self._veil_again))
+            for signal in (
+                self.in_hand.course_changed,
+                self.in_hand.hole_changed,
+                self.in_hand.edited,
+                self.in_hand.event_changed,
+                self.canvas().destinationCrsChanged,
+            )
+        ]
+        self._veil_again()
 
     def deactivate(self):
         """QGIS calls this when another tool is taken in hand."""
         self._show(())
+        self._take_veil_off()
         self.pointed.emit(None, [])
         super().deactivate()
 
@@ -56,6 +83,43 @@ class PinTool(QgsMapTool):
             self.canvas().unsetMapTool(self)
         else:
             super().keyPressEvent(event)
+
+    # The ground that is closed
+
+    def _take_veil_off(self):
+        while self._connections:
+            signal, connection = self._connections.pop()
+            signal.disconnect(connection)
+        if self.veil is not None:
+            self.canvas().scene().removeItem(self.veil)
+            self.veil = None
+
+    def _veil_again(self, *_):
+        """Once for a hole, a round or an edit; the pointer moves over what is there already."""
+        with told_in(self.in_hand.iface.messageBar()):
+            self.veil.lay(self._closed_on_the_map())
+
+    def _closed_on_the_map(self):
+        """The rings, lists of QgsPointXY, of the ground of the green in hand where no hole may be cut."""
+        from .turning import map_places
+
+        holes = self.in_hand.layer("hole")
+        try:
+            closed = None if holes is None else closed_ground(self.in_hand)
+        except YardwrightError:
+            # Amid the closing of a project its layers are gone already; the panel says what else may be.
+            closed = None
+        if closed is None or closed.is_empty:
+            return []
+        to_map = map_places(self.canvas(), holes.crs(), self.in_hand.played().frame)
+        polygons = [one for one in getattr(closed, "geoms", (closed,)) if one.geom_type == "Polygon"]
+        rings = [ring for one in polygons for ring in (one.exterior, *one.interiors)]
+        try:
+            return [[QgsPointXY(x, y) for x, y in to_map(ring.coords).tolist()] for ring in rings]
+        except QgsCsException:  # the map's projection does not know the place
+            return []
+
+    # The pin
 
     def _located(self, place):
         """``(PlayedHole, PinPlace, function from its frame to the map)`` on the green, None beside it."""
@@ -109,3 +173,96 @@ class PinTool(QgsMapTool):
             band.setWidth(width)
             band.setToGeometry(QgsGeometry.fromPolylineXY(places), None)
             self._bands.append(band)
+
+
+def closed_ground(in_hand):
+    """Where on the green of the hole in hand no hole may be cut in the round in hand, shapely, in the hole's
+    frame: by the limits of the event and the pins of its earlier rounds. None without event or green."""
+    from ..measure.cutting import cutting_area
+
+    event = in_hand.event_in_hand() if in_hand.event else None
+    played = None if event is None or in_hand.round is None else in_hand.played()
+    if played is None or played.green is None:
+        return None
+    earlier = _earlier_pins(in_hand, event, played)
+    with _slope_of(in_hand, event.limits, played) as slope:
+        return played.green.geometry.difference(cutting_area(played.green, event.limits, earlier, slope))
+
+
+def _earlier_pins(in_hand, event, played):
+    """The pins of earlier rounds on the green of a hole, whichever hole they are of, in its frame."""
+    from ..measure.pins import follow_in
+
+    course, index = in_hand.course(), in_hand.index()
+    before = [pin for pin in event.pins if pin.round < in_hand.round]
+    placed = [follow_in(course, index, pin) for pin in before]
+    points = [
+        one.point
+        for one in placed
+        if one.place is not None and one.played.green.feature.fid == played.green.feature.fid
+    ]
+    return played.frame.to_frame(course.crs)(points) if points else ()
+
+
+@contextmanager
+def _slope_of(in_hand, limits, played):
+    """The slope of a hole's ground, a function of places in its frame, from the topmost layer of heights;
+    None where there is none or nothing is asked of the slope."""
+    from .dates import rasters_of_heights
+    from .terrains import opener_of
+
+    heights = rasters_of_heights(in_hand.project) if limits.slope_pct is not None else ()
+    try:
+        opened = opener_of(heights[0])() if heights else None
+    except YardwrightError:
+        # Heights that cannot be read are as good as none; who asks for them by name is told why.
+        opened = None
+    if opened is None:
+        yield None
+        return
+    crs = in_hand.course().crs
+    to_course = played.frame.from_frame(crs)
+    with opened as terrain:
+        yield lambda points: terrain.slope_at(to_course(points), crs)[0]
+
+
+class _Veil(QgsMapCanvasItem):
+    """A hatch over ground on the map: dark for bright images, with light lines for dark ones."""
+
+    def __init__(self, canvas):
+        super().__init__(canvas)
+        self._rings = []
+        self.path = QPainterPath()
+        self.setZValue(-4.5)  # above a second date, which lies at -5, beneath figures and rubber bands
+
+    def lay(self, rings):
+        """Cover what lies within an odd number of rings, lists of QgsPointXY."""
+        self._rings = rings
+        self.updatePosition()
+
+    # What QGIS asks of it
+
+    def boundingRect(self):
+        if self.path.isEmpty():
+            return QRectF()
+        return self.path.boundingRect().adjusted(-2, -2, 2, 2)
+
+    def updatePosition(self):
+        """Lay it anew: the map has moved, turned or changed its scale."""
+        self.prepareGeometryChange()
+        self.path = QPainterPath()
+        self.path.setFillRule(Qt.FillRule.OddEvenFill)
+        for ring in self._rings:
+            self.path.addPolygon(QPolygonF([self.toCanvasCoordinates(place) for place in ring]))
+        self.update()
+
+    def paint(self, painter, option=None, widget=None):
+        if self.path.isEmpty():
+            return
+        painter.save()
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.fillPath(self.path, _VEIL)
+        painter.fillPath(self.path, QBrush(_HATCH, Qt.BrushStyle.BDiagPattern))
+        for colour, width in ((_DARK, 3.0), (_LIGHT, 1.2)):
+            painter.strokePath(self.path, QPen(colour, width))
+        painter.restore()

@@ -59,6 +59,11 @@
         <translation>&amp;Gruppen und Abschläge…</translation>
     </message>
     <message>
+        <location filename="../../desk/propose_dialog.py"/>
+        <source>&amp;Heights from</source>
+        <translation>&amp;Höhen aus</translation>
+    </message>
+    <message>
         <location filename="../../desk/toolbar.py"/>
         <source>&amp;Hole panel</source>
         <translation>Bedienfeld „&amp;Bahn“</translation>
@@ -87,6 +92,11 @@
         <location filename="../../desk/event_panel.py"/>
         <source>&amp;Place on the map</source>
         <translation>Auf der Karte &amp;setzen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/propose_dialog.py"/>
+        <source>&amp;Place them</source>
+        <translation>&amp;Setzen</translation>
     </message>
     <message>
         <location filename="../../desk/toolbar.py"/>
@@ -432,6 +442,11 @@
         <translation>Bei 1:{scale} passen die Grüns nicht; diese Seite braucht 1:{fits}.</translation>
     </message>
     <message>
+        <location filename="../../desk/propose_dialog.py"/>
+        <source>At work</source>
+        <translation>Bei der Arbeit</translation>
+    </message>
+    <message>
         <location filename="../../processing/audit_pins.py"/>
         <source>Audit pins</source>
         <translation>Lochpositionen abgleichen</translation>
@@ -448,9 +463,20 @@
     </message>
     <message>
         <location filename="../../desk/pin_table.py"/>
+        <location filename="../../desk/propose_dialog.py"/>
         <location filename="../../guide/sheets.py"/>
         <source>Back</source>
         <translation>Hinten</translation>
+    </message>
+    <message>
+        <location filename="../../desk/propose_dialog.py"/>
+        <source>Balance</source>
+        <translation>Ausgewogenheit</translation>
+    </message>
+    <message>
+        <location filename="../../desk/propose_dialog.py"/>
+        <source>Balance, before → after</source>
+        <translation>Ausgewogenheit, vorher → nachher</translation>
     </message>
     <message>
         <location filename="../../imagery/window.py"/>
@@ -536,6 +562,7 @@
     </message>
     <message>
         <location filename="../../desk/measure_dialog.py"/>
+        <location filename="../../desk/propose_dialog.py"/>
         <source>Cancel</source>
         <translation>Abbrechen</translation>
     </message>
@@ -550,6 +577,7 @@
         <translation>Carry</translation>
     </message>
     <message>
+        <location filename="../../desk/propose_dialog.py"/>
         <location filename="../../guide/sheets.py"/>
         <source>Centre</source>
         <translation>Mitte</translation>
@@ -1292,6 +1320,11 @@
         <translation>EXTENT umschließt nichts.</translation>
     </message>
     <message>
+        <location filename="../../desk/propose_dialog.py"/>
+        <source>Easy</source>
+        <translation>Leicht</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <location filename="../../model/kinds.py"/>
         <source>Ends</source>
@@ -1313,6 +1346,11 @@
         <location filename="../../processing/committee.py"/>
         <source>Event</source>
         <translation>Wettspiel</translation>
+    </message>
+    <message>
+        <location filename="../../desk/propose_dialog.py"/>
+        <source>Every hole of every round has a pin already: there is nothing to propose.</source>
+        <translation>Jede Bahn jeder Runde hat schon eine Lochposition: Es gibt nichts vorzuschlagen.</translation>
     </message>
     <message>
         <location filename="../../store/openstreetmap.py"/>
@@ -1372,6 +1410,7 @@
     <message>
         <location filename="../../desk/bring_pins.py"/>
         <location filename="../../desk/hole_panel.py"/>
+        <location filename="../../desk/propose_dialog.py"/>
         <source>Figures</source>
         <translation>Maße</translation>
     </message>
@@ -1549,6 +1588,7 @@
         <translation>Ab {}</translation>
     </message>
     <message>
+        <location filename="../../desk/propose_dialog.py"/>
         <location filename="../../guide/sheets.py"/>
         <source>Front</source>
         <translation>Vorn</translation>
@@ -1712,6 +1752,16 @@
         <translation>Bodenauflösung (m)</translation>
     </message>
     <message>
+        <location filename="../../desk/propose_dialog.py"/>
+        <source>Hard</source>
+        <translation>Schwer</translation>
+    </message>
+    <message>
+        <location filename="../../desk/propose_dialog.py"/>
+        <source>Hardness</source>
+        <translation>Schwierigkeit</translation>
+    </message>
+    <message>
         <location filename="../../store/scorecard.py"/>
         <source>Head it with the name of its tee set, or delete it.</source>
         <translation>Sie mit dem Namen des Abschlagsets überschreiben oder löschen.</translation>
@@ -1728,10 +1778,16 @@
         <translation>Höhe des Bildfelds der Seite in Millimetern.</translation>
     </message>
     <message>
+        <location filename="../../desk/propose_dialog.py"/>
+        <source>Heights from</source>
+        <translation>Höhen aus</translation>
+    </message>
+    <message>
         <location filename="../../desk/bring_pins.py"/>
         <location filename="../../desk/figures.py"/>
         <location filename="../../desk/hole_panel.py"/>
         <location filename="../../desk/pin_table.py"/>
+        <location filename="../../desk/propose_dialog.py"/>
         <location filename="../../desk/toolbar.py"/>
         <location filename="../../guide/sheets.py"/>
         <location filename="../../model/kinds.py"/>
@@ -1772,6 +1828,7 @@
     </message>
     <message>
         <location filename="../../desk/checks_panel.py"/>
+        <location filename="../../desk/propose_dialog.py"/>
         <source>Hole {}</source>
         <translation>Bahn {}</translation>
     </message>
@@ -1798,6 +1855,11 @@
         <translation>Bahnen</translation>
     </message>
     <message>
+        <location filename="../../desk/propose_dialog.py"/>
+        <source>Holes for which no place is proposed, and why; then the rest.</source>
+        <translation>Bahnen, für die nichts vorgeschlagen wird, und der Grund; dann das Übrige.</translation>
+    </message>
+    <message>
         <location filename="../../model/kinds.py"/>
         <source>Holes from the margin (yd)</source>
         <translation>Löcher vom Rand (yd)</translation>
@@ -1818,6 +1880,11 @@
         <translation>Aufgelistete Bahnen</translation>
     </message>
     <message>
+        <location filename="../../desk/propose_dialog.py"/>
+        <source>Holes {}</source>
+        <translation>Bahnen {}</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <source>How far a straight shot stays on the fairway</source>
         <translation>Wie weit ein gerader Schlag auf dem Fairway bleibt</translation>
@@ -1826,6 +1893,11 @@
         <location filename="../../desk/figures.py"/>
         <source>How far it has to be moved to be true</source>
         <translation>Wie weit sie zu versetzen ist, damit sie stimmt</translation>
+    </message>
+    <message>
+        <location filename="../../desk/propose_dialog.py"/>
+        <source>How many holes of each round, and of each nine of it, are cut where, and how hard they are: as the pins lie now, and with what is ticked below. What is more than one off is marked with an exclamation mark.</source>
+        <translation>Wie viele Löcher jeder Runde, und jeder Neun darin, wo liegen und wie schwer sie sind: so wie die Lochpositionen jetzt liegen und mit dem, was unten angehakt ist. Was um mehr als eins abweicht, trägt ein Ausrufezeichen.</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -1991,6 +2063,7 @@
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
+        <location filename="../../desk/propose_dialog.py"/>
         <location filename="../../guide/sheets.py"/>
         <source>Left</source>
         <translation>Links</translation>
@@ -2079,6 +2152,31 @@
         <translation>Befunde aller Bahnen auflisten oder nur die der aktuellen Bahn</translation>
     </message>
     <message>
+        <location filename="../../desk/propose_dialog.py"/>
+        <source>Locations</source>
+        <translation>Lochpositionen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/propose_dialog.py"/>
+        <source>Locations are being looked for.</source>
+        <translation>Lochpositionen werden gesucht.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/propose_dialog.py"/>
+        <source>Locations proposed</source>
+        <translation>Vorgeschlagene Lochpositionen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/propose_dialog.py"/>
+        <source>Locations proposed for “{}”</source>
+        <translation>Vorschlag von Lochpositionen für „{}“</translation>
+    </message>
+    <message>
+        <location filename="../../desk/propose_dialog.py"/>
+        <source>Locations proposed: {}, ticked: {}. Nothing is written yet.</source>
+        <translation>Vorgeschlagene Lochpositionen: {}, angehakt: {}. Noch ist nichts geschrieben.</translation>
+    </message>
+    <message>
         <location filename="../../measure/checks_of_holes.py"/>
         <source>Look again at its outline and at the approach.</source>
         <translation>Umriss und Annäherung noch einmal ansehen.</translation>
@@ -2134,6 +2232,11 @@
         <location filename="../../measure/checks_of_drawing.py"/>
         <source>Look whether it, or the boundary, was drawn in the wrong place.</source>
         <translation>Ansehen, ob eines von beiden an falscher Stelle gezeichnet wurde.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/propose_dialog.py"/>
+        <source>Looking for locations…</source>
+        <translation>Lochpositionen werden gesucht…</translation>
     </message>
     <message>
         <location filename="../../processing/start_course.py"/>
@@ -2281,6 +2384,7 @@
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
+        <location filename="../../desk/propose_dialog.py"/>
         <source>Middle</source>
         <translation>Mitte</translation>
     </message>
@@ -2288,6 +2392,11 @@
         <location filename="../../desk/checks_panel.py"/>
         <source>Missing</source>
         <translation>Fehlt</translation>
+    </message>
+    <message>
+        <location filename="../../desk/propose_dialog.py"/>
+        <source>Moderate</source>
+        <translation>Mittel</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -2463,6 +2572,16 @@
         <translation>No&amp;rden oben</translation>
     </message>
     <message>
+        <location filename="../../desk/propose_dialog.py"/>
+        <source>None.</source>
+        <translation>Keine.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/propose_dialog.py"/>
+        <source>None: the slope is not looked at</source>
+        <translation>Keine: Das Gefälle wird nicht beachtet</translation>
+    </message>
+    <message>
         <location filename="../../desk/keeping.py"/>
         <source>Not put back: {}.</source>
         <translation>Nicht zurückgeholt: {}.</translation>
@@ -2491,6 +2610,11 @@
         <location filename="../../desk/hole_panel.py"/>
         <source>Notes on this hole, each with its day. They are kept in the course file, unsaved at first.</source>
         <translation>Notizen zu dieser Bahn, jede mit ihrem Tag. Sie stehen in der Platzdatei, zunächst ungespeichert.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/propose_dialog.py"/>
+        <source>Nothing is proposed.</source>
+        <translation>Es wird nichts vorgeschlagen.</translation>
     </message>
     <message>
         <location filename="../../desk/toolbar.py"/>
@@ -2705,6 +2829,11 @@
         <translation>Par-Längen für</translation>
     </message>
     <message>
+        <location filename="../../desk/propose_dialog.py"/>
+        <source>Part of the green</source>
+        <translation>Teil des Grüns</translation>
+    </message>
+    <message>
         <location filename="../../imagery/window.py"/>
         <source>Part of the image cannot be read: {reason}.</source>
         <translation>Ein Teil des Bildes ist nicht lesbar: {reason}.</translation>
@@ -2750,6 +2879,11 @@
         <translation>Lochposition Runde {number}, Bahn {hole}: {reason}.</translation>
     </message>
     <message>
+        <location filename="../../desk/propose_dialog.py"/>
+        <source>Pins</source>
+        <translation>Löcher</translation>
+    </message>
+    <message>
         <location filename="../../processing/audit_pins.py"/>
         <source>Pins further apart than this many yards are told. Empty: the event’s own setting.</source>
         <translation>Lochpositionen, die um mehr als so viele Yards abweichen, werden genannt. Leer: die Einstellung des Wettspiels.</translation>
@@ -2781,6 +2915,7 @@
     </message>
     <message>
         <location filename="../../desk/bring_pins.py"/>
+        <location filename="../../desk/propose_dialog.py"/>
         <source>Place them</source>
         <translation>Setzen</translation>
     </message>
@@ -2793,6 +2928,11 @@
         <location filename="../../processing/place_pins.py"/>
         <source>Places the hole locations of an event from the committee’s figures: so far on from the front of the green along the approach, so far in from the left or right margin or off the line of approach. A pin of the same event, round and hole that is there already is replaced.</source>
         <translation>Setzt die Lochpositionen eines Wettspiels nach den Angaben der Spielleitung: so weit von der Vorderkante des Grüns entlang der Annäherung, so weit vom linken oder rechten Rand herein oder von der Annäherungslinie. Eine schon vorhandene Lochposition für dasselbe Wettspiel, dieselbe Runde und Bahn wird ersetzt.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/propose_dialog.py"/>
+        <source>Places the locations that are ticked.</source>
+        <translation>Setzt die angehakten Lochpositionen.</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -2910,6 +3050,7 @@
         <translation>Bemerkung: {}</translation>
     </message>
     <message>
+        <location filename="../../desk/propose_dialog.py"/>
         <location filename="../../processing/import_features.py"/>
         <source>Remarks</source>
         <translation>Bemerkungen</translation>
@@ -2937,6 +3078,7 @@
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
+        <location filename="../../desk/propose_dialog.py"/>
         <location filename="../../guide/sheets.py"/>
         <source>Right</source>
         <translation>Rechts</translation>
@@ -2949,6 +3091,7 @@
     <message>
         <location filename="../../desk/bring_pins.py"/>
         <location filename="../../desk/event_panel.py"/>
+        <location filename="../../desk/propose_dialog.py"/>
         <location filename="../../guide/sheets.py"/>
         <location filename="../../model/kinds.py"/>
         <location filename="../../store/styling.py"/>
@@ -2972,8 +3115,14 @@
     </message>
     <message>
         <location filename="../../desk/event_panel.py"/>
+        <location filename="../../desk/propose_dialog.py"/>
         <source>Round {}</source>
         <translation>Runde {}</translation>
+    </message>
+    <message>
+        <location filename="../../desk/propose_dialog.py"/>
+        <source>Round {}, holes {}</source>
+        <translation>Runde {}, Bahnen {}</translation>
     </message>
     <message>
         <location filename="../../processing/set_tees.py"/>
@@ -3260,6 +3409,11 @@
         <location filename="../../model/kinds.py"/>
         <source>Steepest ground at a hole (%)</source>
         <translation>Steilstes Gelände am Loch (%)</translation>
+    </message>
+    <message>
+        <location filename="../../desk/propose_dialog.py"/>
+        <source>Stops the search and writes nothing.</source>
+        <translation>Beendet die Suche und schreibt nichts.</translation>
     </message>
     <message>
         <location filename="../../desk/drawing_bar.py"/>
@@ -3842,6 +3996,11 @@
         <location filename="../../desk/dates_panel.py"/>
         <source>The layer is not in the project any more.</source>
         <translation>Der Layer ist nicht mehr im Projekt.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/propose_dialog.py"/>
+        <source>The layer that says how steep a green is. Ground steeper than the event allows is left out, and a slope makes a location harder.</source>
+        <translation>Der Layer, der sagt, wie steil ein Grün ist. Boden, der steiler ist, als das Wettspiel zulässt, bleibt außer Betracht, und Gefälle macht eine Lochposition schwerer.</translation>
     </message>
     <message>
         <location filename="../../store/writing.py"/>
@@ -4511,6 +4670,11 @@
         <translation>Sicht</translation>
     </message>
     <message>
+        <location filename="../../desk/propose_dialog.py"/>
+        <source>Wanted of nine holes: four left, one in the centre, four right. Of a round: a third each front, middle and back, and a third each easy, moderate and hard.</source>
+        <translation>Gewünscht von neun Bahnen: vier links, eine in der Mitte, vier rechts. Von einer Runde: je ein Drittel vorn, in der Mitte und hinten, und je ein Drittel leicht, mittel und schwer.</translation>
+    </message>
+    <message>
         <location filename="../../model/kinds.py"/>
         <source>Water</source>
         <translation>Wasser</translation>
@@ -4550,6 +4714,11 @@
         <location filename="../../desk/figures.py"/>
         <source>What is measured to</source>
         <translation>Wohin gemessen wird</translation>
+    </message>
+    <message>
+        <location filename="../../desk/propose_dialog.py"/>
+        <source>What is ticked is placed. A tick at a round holds for all its holes.</source>
+        <translation>Was angehakt ist, wird gesetzt. Ein Haken an einer Runde gilt für alle ihre Bahnen.</translation>
     </message>
     <message>
         <location filename="../../desk/measure_dialog.py"/>
@@ -6972,6 +7141,7 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
     </message>
     <message>
         <location filename="../../desk/bring_pins.py"/>
+        <location filename="../../desk/propose_dialog.py"/>
         <source>{} on, {} from {}</source>
         <translation>{} tief, {} von {}</translation>
     </message>
