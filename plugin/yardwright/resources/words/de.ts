@@ -44,6 +44,11 @@
         <translation>Bedienfeld „Bild&amp;datum“</translation>
     </message>
     <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>&amp;Decided by</source>
+        <translation>&amp;Entschieden von</translation>
+    </message>
+    <message>
         <location filename="../../desk/toolbar.py"/>
         <source>&amp;Export windows…</source>
         <translation>Bildausschnitte e&amp;xportieren…</translation>
@@ -72,6 +77,11 @@
         <location filename="../../desk/measure_dialog.py"/>
         <source>&amp;Holes</source>
         <translation>&amp;Bahnen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>&amp;Leave open</source>
+        <translation>Offen &amp;lassen</translation>
     </message>
     <message>
         <location filename="../../desk/dates_panel.py"/>
@@ -159,6 +169,11 @@
         <translation>(ohne Namen)</translation>
     </message>
     <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>+ not drawn</source>
+        <translation>+ nicht gezeichnet</translation>
+    </message>
+    <message>
         <location filename="../../desk/keeping.py"/>
         <source>, and {} more</source>
         <translation>, und {} weitere</translation>
@@ -177,6 +192,11 @@
         <location filename="../../guide/sheet_cells.py"/>
         <source>1:{scale} is larger than the Rules of Golf allow for the picture of a green (Rule 4.3a).</source>
         <translation>1:{scale} ist größer, als die Golfregeln für das Bild eines Grüns erlauben (Regel 4.3a).</translation>
+    </message>
+    <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>= agrees</source>
+        <translation>= stimmt überein</translation>
     </message>
     <message>
         <location filename="../../processing/start_course.py"/>
@@ -325,6 +345,11 @@
         <translation>Eine Geometrie vom Typ {geometry} kann kein Objekt der Art „{kind}“ sein.</translation>
     </message>
     <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>A&amp;pply</source>
+        <translation>An&amp;wenden</translation>
+    </message>
+    <message>
         <location filename="../../desk/dates_panel.py"/>
         <source>Above and below</source>
         <translation>Oben und unten</translation>
@@ -360,6 +385,7 @@
         <translation>Zum Projekt hinzufügen: {}.</translation>
     </message>
     <message>
+        <location filename="../../desk/audit_dialog.py"/>
         <location filename="../../desk/event_panel.py"/>
         <location filename="../../desk/toolbar.py"/>
         <source>All files</source>
@@ -389,6 +415,11 @@
         <location filename="../../processing/import_features.py"/>
         <source>An OpenStreetMap file (.osm, .osm.pbf, or GeoJSON with golf tags), or any vector layer or file: shapefile, KML, GPX, DXF, GeoPackage, or a CSV of surveyed points with columns lon and lat, or x and y. In a CSV, the points of a line or an area name it in a column “feature”. Fields with the names of the course’s own fields are taken over.</source>
         <translation>Eine OpenStreetMap-Datei (.osm, .osm.pbf oder GeoJSON mit Golf-Tags) oder ein beliebiger Vektorlayer oder eine Vektordatei: Shapefile, KML, GPX, DXF, GeoPackage oder eine CSV vermessener Punkte mit den Spalten lon und lat oder x und y. In einer CSV nennen die Punkte einer Linie oder Fläche diese in einer Spalte „feature“. Felder mit den Namen der Felder des Platzes werden übernommen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>Apart</source>
+        <translation>Abstand</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -447,6 +478,12 @@
         <translation>Bei der Arbeit</translation>
     </message>
     <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>Audit of the pins of “{}”</source>
+        <translation>Abgleich der Lochpositionen von „{}“</translation>
+    </message>
+    <message>
+        <location filename="../../desk/auditing.py"/>
         <location filename="../../processing/audit_pins.py"/>
         <source>Audit pins</source>
         <translation>Lochpositionen abgleichen</translation>
@@ -554,6 +591,7 @@
         <translation>COUNTS: wie viele Objekte jedes Layers eingelesen wurden. COUNT: wie viele insgesamt. LEFT_OUT: was ausgelassen wurde und warum. REMARKS: was behoben wurde oder zweifelhaft ist. Das Protokoll sagt dasselbe.</translation>
     </message>
     <message>
+        <location filename="../../desk/audit_dialog.py"/>
         <location filename="../../desk/event_panel.py"/>
         <location filename="../../processing/committee.py"/>
         <location filename="../../processing/start_course.py"/>
@@ -708,6 +746,7 @@
         <translation>Eine Platzdatei wählen, die mit „Platz anlegen“ erstellt wurde.</translation>
     </message>
     <message>
+        <location filename="../../desk/audit_dialog.py"/>
         <location filename="../../desk/measure_dialog.py"/>
         <source>Choose a folder for the tables</source>
         <translation>Ordner für die Tabellen wählen</translation>
@@ -894,6 +933,11 @@
         <translation>Programme schließen, die sie anzeigen (auch ihre Layer in QGIS entfernen), und erneut ausführen.</translation>
     </message>
     <message>
+        <location filename="../../desk/auditing.py"/>
+        <source>Close the audit, and choose another event.</source>
+        <translation>Abgleich schließen und ein anderes Wettspiel wählen.</translation>
+    </message>
+    <message>
         <location filename="../../measure/checks_of_drawing.py"/>
         <source>Close the boundary</source>
         <translation>Platzgrenze schließen</translation>
@@ -944,6 +988,7 @@
         <translation>Die gewählten Zeilen oder sonst die ganze Tabelle kopieren, wie gezeigt (Strg+C).</translation>
     </message>
     <message>
+        <location filename="../../desk/audit_dialog.py"/>
         <location filename="../../desk/event_panel.py"/>
         <source>Copy the rows in the spreadsheet, with their headings, then paste.</source>
         <translation>Die Zeilen in der Tabelle mit ihren Überschriften kopieren, dann einfügen.</translation>
@@ -1080,6 +1125,7 @@
         <translation>Bilddatum</translation>
     </message>
     <message>
+        <location filename="../../desk/audit_dialog.py"/>
         <location filename="../../model/kinds.py"/>
         <source>Decided</source>
         <translation>Entschieden</translation>
@@ -1090,9 +1136,15 @@
         <translation>Entschieden am</translation>
     </message>
     <message>
+        <location filename="../../desk/audit_dialog.py"/>
         <location filename="../../model/kinds.py"/>
         <source>Decided by</source>
         <translation>Entschieden von</translation>
+    </message>
+    <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>Decision</source>
+        <translation>Entscheidung</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -1269,6 +1321,7 @@
         <translation>Zuerst die Grüns ihrer Bahnen zeichnen und deren Lochpositionen setzen.</translation>
     </message>
     <message>
+        <location filename="../../desk/audit_dialog.py"/>
         <location filename="../../desk/toolbar.py"/>
         <source>Draw the line from tee to green in the layer “Line of play”, or bring features in.</source>
         <translation>Die Linie vom Abschlag zum Grün im Layer „Spiellinie“ zeichnen oder Objekte einlesen.</translation>
@@ -1310,6 +1363,11 @@
         <translation>Bis dahin gezeichnet</translation>
     </message>
     <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>Draws what was decided and logs each decision; it can be undone, and is not saved yet.</source>
+        <translation>Zeichnet, was entschieden ist, und hält jede Entscheidung fest; lässt sich rückgängig machen und ist noch nicht gespeichert.</translation>
+    </message>
+    <message>
         <location filename="../../desk/toolbar.py"/>
         <source>E&amp;vent panel</source>
         <translation>Bedienfeld „&amp;Wettspiel“</translation>
@@ -1318,6 +1376,11 @@
         <location filename="../../processing/import_features.py"/>
         <source>EXTENT encloses nothing.</source>
         <translation>EXTENT umschließt nichts.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>Earlier decisions</source>
+        <translation>Frühere Entscheidungen</translation>
     </message>
     <message>
         <location filename="../../desk/propose_dialog.py"/>
@@ -1717,6 +1780,11 @@
         <translation>Grün</translation>
     </message>
     <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>Green deep, theirs / ours</source>
+        <translation>Grün tief, ihre / unsere</translation>
+    </message>
+    <message>
         <location filename="../../desk/hole_panel.py"/>
         <source>Green {} {} deep, {} wide; approach {}° ({})</source>
         <translation>Grün {} {} tief, {} breit; Annäherung {}° ({})</translation>
@@ -1783,6 +1851,7 @@
         <translation>Höhen aus</translation>
     </message>
     <message>
+        <location filename="../../desk/audit_dialog.py"/>
         <location filename="../../desk/bring_pins.py"/>
         <location filename="../../desk/figures.py"/>
         <location filename="../../desk/hole_panel.py"/>
@@ -1843,6 +1912,7 @@
         <translation>Bahn {} hat kein Grün und damit keine Annäherung.</translation>
     </message>
     <message>
+        <location filename="../../desk/audit_dialog.py"/>
         <location filename="../../desk/toolbar.py"/>
         <source>Hole {} has no line of play, so it cannot be looked at.</source>
         <translation>Bahn {} hat keine Spiellinie und lässt sich nicht zeigen.</translation>
@@ -1979,6 +2049,11 @@
         <location filename="../../measure/checks_of_drawing.py"/>
         <source>Join the ends</source>
         <translation>Die Enden verbinden</translation>
+    </message>
+    <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>Keep &amp;ours</source>
+        <translation>U&amp;nsere behalten</translation>
     </message>
     <message>
         <location filename="../../measure/checks_of_holes.py"/>
@@ -2125,6 +2200,11 @@
         <location filename="../../processing/committee.py"/>
         <source>Line {}: {}; left out.</source>
         <translation>Zeile {}: {}; ausgelassen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>Lines that could not be read: {}. Pins that look as if nobody had asked for them are therefore not taken out with all the others.</source>
+        <translation>Zeilen, die nicht gelesen werden konnten: {}. Lochpositionen, die nur deshalb nicht verlangt scheinen könnten, werden daher nicht mit allen anderen herausgenommen.</translation>
     </message>
     <message>
         <location filename="../../desk/checks_panel.py"/>
@@ -2444,6 +2524,7 @@
         <translation>N</translation>
     </message>
     <message>
+        <location filename="../../desk/audit_dialog.py"/>
         <location filename="../../desk/event_dialog.py"/>
         <location filename="../../model/kinds.py"/>
         <location filename="../../processing/start_course.py"/>
@@ -2612,9 +2693,24 @@
         <translation>Notizen zu dieser Bahn, jede mit ihrem Tag. Sie stehen in der Platzdatei, zunächst ungespeichert.</translation>
     </message>
     <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>Nothing is decided on the rows chosen.</source>
+        <translation>Über die gewählten Zeilen ist nichts entschieden.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>Nothing is decided yet.</source>
+        <translation>Noch ist nichts entschieden.</translation>
+    </message>
+    <message>
         <location filename="../../desk/propose_dialog.py"/>
         <source>Nothing is proposed.</source>
         <translation>Es wird nichts vorgeschlagen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>Nothing is read yet. Read the committee’s file, or copy its rows in a spreadsheet and take them: round, hole, on, off, from, and green_depth if they have it.</source>
+        <translation>Noch ist nichts gelesen. Die Datei der Spielleitung lesen oder ihre Zeilen in der Tabellenkalkulation kopieren und übernehmen: round, hole, on, off, from und, wenn vorhanden, green_depth.</translation>
     </message>
     <message>
         <location filename="../../desk/toolbar.py"/>
@@ -2716,6 +2812,11 @@
         <translation>Nur diese Bahnen, etwa 1,4,7-9. Leer: alle Bahnen.</translation>
     </message>
     <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>Only what differs is listed otherwise.</source>
+        <translation>Sonst wird nur aufgeführt, was abweicht.</translation>
+    </message>
+    <message>
         <location filename="../../__init__.py"/>
         <source>Open Terminal and type “{command}”, then start QGIS again.</source>
         <translation>Das Terminal öffnen, „{command}“ eingeben und QGIS neu starten.</translation>
@@ -2786,6 +2887,21 @@
         <translation>Sonst wird eine Scorekarte mit einer fehlerhaften Zeile abgelehnt. Die ausgelassenen Zeilen nennt das Protokoll.</translation>
     </message>
     <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>Ours</source>
+        <translation>Unsere</translation>
+    </message>
+    <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>Ours for &amp;all</source>
+        <translation>&amp;Überall unsere</translation>
+    </message>
+    <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>Ours until then</source>
+        <translation>Unsere bis dahin</translation>
+    </message>
+    <message>
         <location filename="../../desk/pointer.py"/>
         <source>Outline</source>
         <translation>Umriss</translation>
@@ -2804,6 +2920,11 @@
         <location filename="../../desk/event_panel.py"/>
         <source>P&amp;ropose…</source>
         <translation>&amp;Vorschlagen…</translation>
+    </message>
+    <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -2879,6 +3000,7 @@
         <translation>Lochposition Runde {number}, Bahn {hole}: {reason}.</translation>
     </message>
     <message>
+        <location filename="../../desk/audit_dialog.py"/>
         <location filename="../../desk/propose_dialog.py"/>
         <source>Pins</source>
         <translation>Löcher</translation>
@@ -3015,9 +3137,24 @@
         <translation>Bis</translation>
     </message>
     <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>Read a &amp;file…</source>
+        <translation>&amp;Datei lesen…</translation>
+    </message>
+    <message>
         <location filename="../../desk/measure_dialog.py"/>
         <source>Read the course again and measure anew. Edits are followed by themselves.</source>
         <translation>Den Platz erneut lesen und neu messen. Änderungen werden von selbst übernommen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>Reads rows that were copied from a spreadsheet, their headings with them.</source>
+        <translation>Liest Zeilen, die aus einer Tabellenkalkulation kopiert wurden, mitsamt ihren Überschriften.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>Reads the committee’s figures from a CSV file. Nothing is written.</source>
+        <translation>Liest die Maße der Spielleitung aus einer CSV-Datei. Geschrieben wird nichts.</translation>
     </message>
     <message>
         <location filename="../../desk/event_panel.py"/>
@@ -3035,6 +3172,7 @@
         <translation>Einpassfehler (m)</translation>
     </message>
     <message>
+        <location filename="../../desk/audit_dialog.py"/>
         <location filename="../../desk/figures.py"/>
         <source>Remark</source>
         <translation>Bemerkung</translation>
@@ -3067,6 +3205,11 @@
         <translation>Eine davon umbenennen oder löschen.</translation>
     </message>
     <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>Replace the file?</source>
+        <translation>Datei ersetzen?</translation>
+    </message>
+    <message>
         <location filename="../../desk/measure_dialog.py"/>
         <source>Replace the tables?</source>
         <translation>Tabellen ersetzen?</translation>
@@ -3089,6 +3232,7 @@
         <translation>Rough</translation>
     </message>
     <message>
+        <location filename="../../desk/audit_dialog.py"/>
         <location filename="../../desk/bring_pins.py"/>
         <location filename="../../desk/event_panel.py"/>
         <location filename="../../desk/propose_dialog.py"/>
@@ -3155,6 +3299,11 @@
         <translation>SOURCE_CRS wurde nicht verwendet: {source} hat ein eigenes, {crs}.</translation>
     </message>
     <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>Save &amp;sheet…</source>
+        <translation>&amp;Blatt speichern…</translation>
+    </message>
+    <message>
         <location filename="../../store/vector_source.py"/>
         <source>Save it as CSV in UTF-8 with a row of column names.</source>
         <translation>Als CSV in UTF-8 mit einer Zeile Spaltennamen speichern.</translation>
@@ -3186,9 +3335,24 @@
         <translation>Dortige Änderungen speichern oder rückgängig machen, dann erneut versuchen.</translation>
     </message>
     <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>Save ta&amp;ble…</source>
+        <translation>&amp;Tabelle speichern…</translation>
+    </message>
+    <message>
         <location filename="../../store/committee.py"/>
         <source>Save the sheet as “CSV UTF-8”, or paste its cells.</source>
         <translation>Das Blatt als „CSV UTF-8“ speichern oder seine Zellen einfügen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>Saves the greens with their pins, as they are drawn now, as PDF for the committee.</source>
+        <translation>Speichert die Grüns mit ihren Lochpositionen, wie sie jetzt gezeichnet sind, als PDF für die Spielleitung.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>Saves the whole audit as pin_audit.csv in a folder.</source>
+        <translation>Speichert den ganzen Abgleich als pin_audit.csv in einem Ordner.</translation>
     </message>
     <message>
         <location filename="../../processing/start_course.py"/>
@@ -3199,6 +3363,11 @@
         <location filename="../../processing/committee.py"/>
         <source>Say its name as EVENT.</source>
         <translation>Seinen Namen als EVENT angeben.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>Say who decided first.</source>
+        <translation>Zuerst angeben, wer entschieden hat.</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -3308,6 +3477,11 @@
         <location filename="../../desk/toolbar.py"/>
         <source>Show the images of the course by date, and compare two of them</source>
         <translation>Die Bilder des Platzes nach Datum zeigen und zwei davon vergleichen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>Show those that a&amp;gree too</source>
+        <translation>A&amp;uch übereinstimmende zeigen</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -3437,6 +3611,11 @@
         <translation>Schieber</translation>
     </message>
     <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>T&amp;heirs for all that can be</source>
+        <translation>Übe&amp;rall die der Spielleitung, wo möglich</translation>
+    </message>
+    <message>
         <location filename="../../store/reading.py"/>
         <source>Table course_info has {count} rows instead of one; the first counts.</source>
         <translation>Die Tabelle course_info hat {count} Zeilen statt einer; die erste gilt.</translation>
@@ -3482,6 +3661,11 @@
         <translation>Herausne&amp;hmen</translation>
     </message>
     <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>Take &amp;theirs</source>
+        <translation>Die der &amp;Spielleitung übernehmen</translation>
+    </message>
+    <message>
         <location filename="../../store/course_file.py"/>
         <source>Take a copy of the file from a backup, or start a new course and bring the features in.</source>
         <translation>Eine Sicherungskopie der Datei nehmen oder einen neuen Platz anlegen und die Objekte übernehmen.</translation>
@@ -3490,6 +3674,11 @@
         <location filename="../../measure/checks_of_drawing.py"/>
         <source>Take away the loop</source>
         <translation>Die Schleife entfernen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>Take copied &amp;rows</source>
+        <translation>&amp;Kopierte Zeilen übernehmen</translation>
     </message>
     <message>
         <location filename="../../store/events.py"/>
@@ -3627,9 +3816,29 @@
         <translation>Die Änderung konnte nicht gespeichert werden ({reason}).</translation>
     </message>
     <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>The committee says nothing of these rounds, whose pins are left aside: {}.</source>
+        <translation>Zu diesen Runden sagt die Spielleitung nichts, ihre Lochpositionen bleiben außer Betracht: {}.</translation>
+    </message>
+    <message>
         <location filename="../../model/kinds.py"/>
         <source>The committee's figures</source>
         <translation>Angaben der Spielleitung</translation>
+    </message>
+    <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>The committee’s figures and ours. A double click or Enter shows the green on the map; Del leaves the rows chosen open.</source>
+        <translation>Die Maße der Spielleitung und unsere. Doppelklick oder Eingabetaste zeigt das Grün auf der Karte; Entf lässt die gewählten Zeilen offen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>The committee’s figures are to be drawn for the rows chosen.</source>
+        <translation>Für die gewählten Zeilen sollen die Maße der Spielleitung gezeichnet werden.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>The committee’s figures wherever a green can have them and nothing was decided before.</source>
+        <translation>Die Maße der Spielleitung überall, wo ein Grün sie haben kann und noch nichts entschieden wurde.</translation>
     </message>
     <message>
         <location filename="../../processing/set_tees.py"/>
@@ -3642,6 +3851,7 @@
         <translation>Die Aushänge der Spielleitung und die Platzregeln gehen vor. Die Entfernungen sind auf Bildern gemessen und keine Vermessung.</translation>
     </message>
     <message>
+        <location filename="../../desk/audit_dialog.py"/>
         <location filename="../../desk/bring_pins.py"/>
         <location filename="../../desk/event_panel.py"/>
         <location filename="../../processing/audit_pins.py"/>
@@ -3708,6 +3918,11 @@
         <location filename="../../processing/start_course.py"/>
         <source>The course file. Add it to a project, or bring features into it with “Bring features in”.</source>
         <translation>Die Platzdatei. Sie lässt sich einem Projekt hinzufügen oder mit „Objekte einlesen“ füllen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/auditing.py"/>
+        <source>The course has no event “{}” any more.</source>
+        <translation>Der Platz hat kein Wettspiel „{}“ mehr.</translation>
     </message>
     <message>
         <location filename="../../processing/audit_pins.py"/>
@@ -4238,6 +4453,11 @@
         <translation>Die Scorekarte „{path}“ ist kein Text.</translation>
     </message>
     <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>The sheet to check</source>
+        <translation>Das Prüfblatt</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <source>The side of the line of play it lies on</source>
         <translation>Auf welcher Seite der Spiellinie es liegt</translation>
@@ -4368,6 +4588,11 @@
         <translation>Der ganze Platz, als XLSX…</translation>
     </message>
     <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>Theirs</source>
+        <translation>Spielleitung</translation>
+    </message>
+    <message>
         <location filename="../../desk/keeping.py"/>
         <source>There already: {}.</source>
         <translation>Schon vorhanden: {}.</translation>
@@ -4438,6 +4663,7 @@
         <translation>Hierfür gibt es keine sichere Reparatur: mit den Werkzeugen von QGIS beheben.</translation>
     </message>
     <message>
+        <location filename="../../desk/audit_dialog.py"/>
         <location filename="../../desk/event_panel.py"/>
         <source>There is no text on the clipboard.</source>
         <translation>In der Zwischenablage ist kein Text.</translation>
@@ -4660,6 +4886,7 @@
         <translation>Die Erweiterung aktualisieren, dann den Platz erneut öffnen.</translation>
     </message>
     <message>
+        <location filename="../../desk/audit_dialog.py"/>
         <location filename="../../desk/figures.py"/>
         <source>Verdict</source>
         <translation>Urteil</translation>
@@ -4709,6 +4936,16 @@
         <location filename="../../desk/figures.py"/>
         <source>What is doubtful about this row</source>
         <translation>Was an dieser Zeile zweifelhaft ist</translation>
+    </message>
+    <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>What is drawn is to stay for the rows chosen; the log says so.</source>
+        <translation>Für die gewählten Zeilen soll bleiben, was gezeichnet ist; das wird festgehalten.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>What is drawn stays wherever it differs and nothing was decided before.</source>
+        <translation>Was gezeichnet ist, bleibt überall, wo es abweicht und noch nichts entschieden wurde.</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -4771,6 +5008,11 @@
         <translation>Was von einer unvollständigen Bahn als Nächstes zu zeichnen ist, und das Werkzeug dafür.</translation>
     </message>
     <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>What was decided on this event’s pins, the last decision first.</source>
+        <translation>Was über die Lochpositionen dieses Wettspiels entschieden wurde, die letzte Entscheidung zuerst.</translation>
+    </message>
+    <message>
         <location filename="../../desk/dates_panel.py"/>
         <source>What was drawn from</source>
         <translation>Wonach gezeichnet wurde</translation>
@@ -4794,6 +5036,11 @@
         <location filename="../../desk/keeping.py"/>
         <source>What you draw in “{}” has no recovery copy: {}</source>
         <translation>Was Sie in „{}“ zeichnen, hat keine Sicherungskopie: {}</translation>
+    </message>
+    <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>When</source>
+        <translation>Wann</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -4849,6 +5096,11 @@
         <location filename="../../desk/dates_panel.py"/>
         <source>While held, the map shows the other date; so does the key {}</source>
         <translation>Solange gedrückt, zeigt die Karte das andere Datum; ebenso die Taste {}</translation>
+    </message>
+    <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>Who decides; it stands in the log beside each decision.</source>
+        <translation>Wer entscheidet; steht bei jeder festgehaltenen Entscheidung.</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -5136,6 +5388,11 @@
         <location filename="../../desk/hole_drawing.py"/>
         <source>back {}</source>
         <translation>hinten {}</translation>
+    </message>
+    <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>before: {}</source>
+        <translation>früher: {}</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -5659,6 +5916,11 @@
         <translation>Zeile {line}: {reason}</translation>
     </message>
     <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>line {} of the committee’s: {}</source>
+        <translation>Zeile {} der Spielleitung: {}</translation>
+    </message>
+    <message>
         <location filename="../../store/bring_in.py"/>
         <source>lines</source>
         <translation>Linien</translation>
@@ -5895,11 +6157,17 @@
         <translation>nur {count} Zellen, die erste Zeile hat {wanted}</translation>
     </message>
     <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
         <location filename="../../measure/hole.py"/>
         <source>other greens of this hole are left aside: feature {numbers}</source>
         <translation>andere Grüns dieser Bahn bleiben außer Betracht: Objekt {numbers}</translation>
     </message>
     <message>
+        <location filename="../../desk/audit_dialog.py"/>
         <location filename="../../model/kinds.py"/>
         <source>ours</source>
         <translation>unsere</translation>
@@ -6438,6 +6706,7 @@
         <translation>der Text in holes wurde nicht verstanden: {reason}</translation>
     </message>
     <message>
+        <location filename="../../desk/audit_dialog.py"/>
         <location filename="../../model/kinds.py"/>
         <source>theirs</source>
         <translation>ihre</translation>
@@ -7125,6 +7394,11 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <translation>{} fehlend</translation>
     </message>
     <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>{} of the committee’s were taken over, {} of ours kept. Save the layers to keep it.</source>
+        <translation>{} der Spielleitung übernommen, {} von unseren behalten. Die Layer speichern, damit es bleibt.</translation>
+    </message>
+    <message>
         <location filename="../../desk/dates_panel.py"/>
         <source>{} of {} features shown; figures count them all.</source>
         <translation>{} von {} Objekten gezeigt; die Maße zählen alle.</translation>
@@ -7140,6 +7414,7 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <translation>{} von „{}“ nicht gespeichert, {}.</translation>
     </message>
     <message>
+        <location filename="../../desk/auditing.py"/>
         <location filename="../../desk/bring_pins.py"/>
         <location filename="../../desk/propose_dialog.py"/>
         <source>{} on, {} from {}</source>
@@ -7154,6 +7429,11 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <location filename="../../desk/bring_pins.py"/>
         <source>{} pins can be placed, {} lines cannot. Nothing is written yet.</source>
         <translation>{} Lochpositionen lassen sich setzen, {} Zeilen nicht. Noch ist nichts geschrieben.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>{} pins compared, {} differ. Nothing is written before Apply.</source>
+        <translation>{} Lochpositionen verglichen, {} weichen ab. Vor „Anwenden“ wird nichts geschrieben.</translation>
     </message>
     <message>
         <location filename="../../processing/place_pins.py"/>
@@ -7414,6 +7694,36 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <location filename="../../processing/import_features.py"/>
         <source>“{}” is not a vector layer that can be read.</source>
         <translation>„{}“ ist kein lesbarer Vektorlayer.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>“{}” is there already. Replace it?</source>
+        <translation>„{}“ gibt es schon. Ersetzen?</translation>
+    </message>
+    <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>“{}” was written.</source>
+        <translation>„{}“ wurde geschrieben.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>− not asked for</source>
+        <translation>− nicht verlangt</translation>
+    </message>
+    <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>≠ apart</source>
+        <translation>≠ abweichend</translation>
+    </message>
+    <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>✕ impossible</source>
+        <translation>✕ unmöglich</translation>
+    </message>
+    <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>✕ not read</source>
+        <translation>✕ nicht gelesen</translation>
     </message>
 </context>
 </TS>
