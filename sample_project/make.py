@@ -1,7 +1,8 @@
 """Makes the sample course and runs the main job on it: ``python3 make.py OUTPUT_FOLDER``.
 
 Images, terrain, the course file and a QGIS project are made; then the holes are measured, the distance
-markers checked and the windows of every hole and green cut, by the algorithms of the Processing toolbox.
+markers checked, the windows of every hole and green cut and the sheets of the event written, by the
+algorithms of the Processing toolbox.
 """
 
 import argparse
@@ -200,6 +201,16 @@ def run(name, **parameters):
     return results
 
 
+def write_sheets(course_file, folder):
+    """The pins of round 1 and the audit sheet of the event as PDF, its tables beside; how many sheets."""
+    from sample_project import cup
+
+    done = run(
+        "eventsheets", COURSE=course_file, EVENT=cup.NAME, SHEETS=["greens", "audit"], ROUND=1, OUTPUT=folder
+    )
+    return done["COUNT"]
+
+
 def rows_of(path):
     """The rows of a table as dicts."""
     with open(path, newline="", encoding="utf-8-sig") as file:
@@ -232,6 +243,7 @@ def tell(results, course_file, project, images):
     )
     print(f"\nTables:   {results['OUTPUT']}")
     print(f"Windows:  {results['WINDOWS_FOLDER']} ({results['WINDOWS']} pictures)")
+    print(f"Sheets:   {results['SHEETS_FOLDER']} ({results['SHEETS']} PDF)")
     print(f"Images:   {os.path.dirname(next(iter(images.values())))}")
     print(f"Course:   {course_file}")
     print(f"Project:  {project} (open it in QGIS)")
@@ -289,7 +301,9 @@ def work(folder, application):
     results.update(run("checkmarkers", COURSE=course_file, OUTPUT=tables))
     cut = run("exportwindows", COURSE=course_file, IMAGE=images[max(images)], OUTPUT=windows)
     results.update(WINDOWS=cut["WINDOWS"], WINDOWS_FOLDER=windows)
-    print(f"  measured, markers checked and windows cut in {time.monotonic() - made:.0f} s")
+    sheets = os.path.join(folder, "sheets")
+    results.update(SHEETS=write_sheets(course_file, sheets), SHEETS_FOLDER=sheets)
+    print(f"  measured, markers checked, windows cut and sheets written in {time.monotonic() - made:.0f} s")
     tell(results, course_file, project, images)
     print(f"To draw:  {first_hole} (hole {FIRST_HOLE} over its image, nothing drawn yet)")
 

@@ -2,6 +2,9 @@
 
 import csv
 import math
+import os
+import re
+import subprocess
 from collections import Counter
 
 import pytest
@@ -103,3 +106,23 @@ def test_the_event_in_the_course_file(qgis_app, tmp_path, course):
     from shapely.geometry import Point
 
     assert all(greens[pin.hole].contains(Point(pin.point)) for pin in event.pins)
+
+
+def test_the_sheets_of_the_sample(provider, tmp_path):
+    """Round 1 has a pin on each of the eighteen greens, which stand on one page."""
+    path = make.make_course(str(tmp_path / "Quernhallow.gpkg"), (0, 0, 1, 1))
+    make.make_event(path)
+    folder = tmp_path / "sheets"
+    assert make.write_sheets(path, str(folder)) == 2
+    assert sorted(os.listdir(folder)) == [
+        "Quernhallow Cup_audit.pdf",
+        "Quernhallow Cup_round_1_greens.pdf",
+        "pins.csv",
+        "tee_setting.csv",
+    ]
+    assert len(make.rows_of(folder / "pins.csv")) == 18
+    assert len(make.rows_of(folder / "tee_setting.csv")) == 54
+    told = subprocess.run(
+        ["pdfinfo", folder / "Quernhallow Cup_round_1_greens.pdf"], capture_output=True, text=True, check=True
+    ).stdout
+    assert re.search(r"^Pages: +1$", told, re.MULTILINE)

@@ -95,8 +95,8 @@ def pin_sheet(course, event, number, rows, page="A4", index=None, scale=None, pe
             remarks.append(Remark(say("hole {number} has no green", number=hole), "no_green"))
             continue
         remarks += _lost(view)
-        if not view.pins and not view.lost:
-            remarks.append(Remark(say("hole {number} has no pin in this round", number=hole), "no_pin"))
+    with_green = [hole for hole, view in zip(holes, views) if view is not None]
+    remarks += _without_pin(with_green, rows, number)
     drawn = [view for view in views if view is not None]
     if not drawn:
         raise YardwrightError(
@@ -131,8 +131,9 @@ def pin_table(course, event, number, rows, page="A4", index=None):
     index = index or CourseIndex(course)
     unit = course.settings.unit
     rows = _rows_of(event, rows, number)
+    holes = _holes_of(course, event, number, rows)
     lines = []
-    for hole in _holes_of(course, event, number, rows):
+    for hole in holes:
         view = view_green(course, index, hole, rows)
         row = next((row for row in rows if row.hole == hole), None)
         figures = figures_said(row, unit) if row is not None else (("–", ""), ("–", ""))
@@ -147,7 +148,8 @@ def pin_table(course, event, number, rows, page="A4", index=None):
         Column(say("Depth"), 2.0, "right"),
     )
     table = _filling(columns, lines, shell.inner, 20.0, 9.0)
-    return _tabled(_title(event, say("Round {number}", number=number)), shell, table, lines)
+    title = _title(event, say("Round {number}", number=number))
+    return _tabled(title, shell, table, lines, _without_pin(holes, rows, number))
 
 
 def _filling(columns, lines, inner, largest, least):
@@ -569,6 +571,15 @@ def _with_scale(shell, scale):
 
 def _units(unit):
     return say("Figures in metres.") if unit == "m" else say("Figures in yards.")
+
+
+def _without_pin(holes, rows, number):
+    """A Remark on each hole without a pin in a round; one for all where none has."""
+    with_pin = {row.hole for row in rows}
+    without = [hole for hole in holes if hole not in with_pin]
+    if len(without) == len(holes):
+        return [Remark(say("round {number} has no pin yet", number=number), "no_pin")]
+    return [Remark(say("hole {number} has no pin in this round", number=hole), "no_pin") for hole in without]
 
 
 def _lost(view):

@@ -6,6 +6,7 @@ from ..model.words import say
 from ..resources import icon, icon_path
 from .audit_pins import AuditPins
 from .check_markers import CheckMarkers
+from .event_sheets import WriteEventSheets
 from .export_windows import ExportWindows
 from .import_features import ImportFeatures
 from .measure_course import MeasureCourse
@@ -21,6 +22,7 @@ ALGORITHMS = (
     PlacePins,
     AuditPins,
     SetTees,
+    WriteEventSheets,
     ExportWindows,
 )
 

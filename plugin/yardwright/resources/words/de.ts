@@ -69,6 +69,11 @@
         <translation>&amp;Höhen aus</translation>
     </message>
     <message>
+        <location filename="../../desk/sheets_dialog.py"/>
+        <source>&amp;Hole</source>
+        <translation>B&amp;ahn</translation>
+    </message>
+    <message>
         <location filename="../../desk/toolbar.py"/>
         <source>&amp;Hole panel</source>
         <translation>Bedienfeld „&amp;Bahn“</translation>
@@ -99,6 +104,11 @@
         <translation>Platz ö&amp;ffnen…</translation>
     </message>
     <message>
+        <location filename="../../desk/sheets_dialog.py"/>
+        <source>&amp;Page</source>
+        <translation>&amp;Seite</translation>
+    </message>
+    <message>
         <location filename="../../desk/event_panel.py"/>
         <source>&amp;Place on the map</source>
         <translation>Auf der Karte &amp;setzen</translation>
@@ -124,9 +134,19 @@
         <translation>&amp;Reparieren</translation>
     </message>
     <message>
+        <location filename="../../desk/sheets_dialog.py"/>
+        <source>&amp;Round</source>
+        <translation>&amp;Runde</translation>
+    </message>
+    <message>
         <location filename="../../desk/measure_dialog.py"/>
         <source>&amp;Save</source>
         <translation>&amp;Speichern</translation>
+    </message>
+    <message>
+        <location filename="../../desk/sheets_dialog.py"/>
+        <source>&amp;Sheet</source>
+        <translation>&amp;Blatt</translation>
     </message>
     <message>
         <location filename="../../desk/checks_panel.py"/>
@@ -213,6 +233,11 @@
         <location filename="../../processing/place_pins.py"/>
         <source>A CSV file with the columns round, hole, on, off, from (left, right or centre) and perhaps green_depth, in the course’s unit; in metres or yards where a heading says so, as in “on m”.</source>
         <translation>Eine CSV-Datei mit den Spalten round, hole, on, off, from (left, right oder centre) und vielleicht green_depth, in der Einheit des Platzes; in Metern oder Yards, wo eine Überschrift es sagt, wie in „on m“.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/event_sheets.py"/>
+        <source>A PDF for each sheet, named after event, round or hole, and sheet, such as “Heron Cup_round_1_greens.pdf”; and the tables pins and tee_setting of the rounds. Those of an earlier run are replaced.</source>
+        <translation>Eine PDF-Datei je Blatt, benannt nach Wettspiel, Runde oder Bahn und Blatt, etwa „Heron Cup_round_1_greens.pdf“; dazu die Tabellen pins und tee_setting der Runden. Die eines früheren Laufs werden ersetzt.</translation>
     </message>
     <message>
         <location filename="../../measure/checks_of_drawing.py"/>
@@ -489,6 +514,11 @@
         <translation>Lochpositionen abgleichen</translation>
     </message>
     <message>
+        <location filename="../../guide/event_sheets.py"/>
+        <source>Audit sheet for the committee</source>
+        <translation>Prüfblatt für die Spielleitung</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <source>Azimuth</source>
         <translation>Azimut</translation>
@@ -636,6 +666,11 @@
         <translation>HOLES mit den Bahnen des Platzes vergleichen.</translation>
     </message>
     <message>
+        <location filename="../../processing/event_sheets.py"/>
+        <source>Check ROUND; the event has {} rounds.</source>
+        <translation>ROUND prüfen; das Wettspiel hat {} Runden.</translation>
+    </message>
+    <message>
         <location filename="../../desk/repairing.py"/>
         <source>Check again and look at what is found now.</source>
         <translation>Erneut prüfen und die neuen Befunde ansehen.</translation>
@@ -654,6 +689,11 @@
         <location filename="../../processing/audit_pins.py"/>
         <source>Check its name, or place its pins first.</source>
         <translation>Den Namen prüfen oder zuerst seine Lochpositionen setzen.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/event_sheets.py"/>
+        <source>Check its name; the course has {}.</source>
+        <translation>Den Namen prüfen; der Platz hat {}.</translation>
     </message>
     <message>
         <location filename="../../desk/editing.py"/>
@@ -1407,6 +1447,7 @@
         <location filename="../../desk/event_panel.py"/>
         <location filename="../../model/kinds.py"/>
         <location filename="../../processing/committee.py"/>
+        <location filename="../../processing/event_sheets.py"/>
         <source>Event</source>
         <translation>Wettspiel</translation>
     </message>
@@ -1921,6 +1962,7 @@
         <location filename="../../desk/measure_dialog.py"/>
         <location filename="../../model/kinds.py"/>
         <location filename="../../processing/algorithm.py"/>
+        <location filename="../../processing/event_sheets.py"/>
         <source>Holes</source>
         <translation>Bahnen</translation>
     </message>
@@ -2075,6 +2117,11 @@
         <location filename="../../model/kinds.py"/>
         <source>Label</source>
         <translation>Name</translation>
+    </message>
+    <message>
+        <location filename="../../desk/sheets_dialog.py"/>
+        <source>Larger</source>
+        <translation>Größer</translation>
     </message>
     <message>
         <location filename="../../desk/keeping.py"/>
@@ -2633,6 +2680,16 @@
         <translation>Es lässt sich keine Sicherungskopie schreiben, weder neben dem Platz noch unter „{path}“.</translation>
     </message>
     <message>
+        <location filename="../../desk/sheets_dialog.py"/>
+        <source>No remarks on this sheet.</source>
+        <translation>Keine Bemerkungen zu diesem Blatt.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/event_sheets.py"/>
+        <source>No sheet was written. {whats}</source>
+        <translation>Es wurde kein Blatt geschrieben. {whats}</translation>
+    </message>
+    <message>
         <location filename="../../measure/checks_of_holes.py"/>
         <source>No tee is drawn for {names}, which the scorecard has.</source>
         <translation>Kein Abschlag gezeichnet für {names}, obwohl die Scorekarte Längen dafür hat.</translation>
@@ -2754,6 +2811,11 @@
         <translation>Nummer</translation>
     </message>
     <message>
+        <location filename="../../processing/event_sheets.py"/>
+        <source>Number of sheets written</source>
+        <translation>Anzahl der geschriebenen Blätter</translation>
+    </message>
+    <message>
         <location filename="../../processing/export_windows.py"/>
         <source>Number of windows made</source>
         <translation>Anzahl der erstellten Bildausschnitte</translation>
@@ -2807,6 +2869,11 @@
         <translation>Nur Objekte, die diese Ausdehnung berühren, etwa einen von zwei Plätzen in derselben Datei.</translation>
     </message>
     <message>
+        <location filename="../../processing/event_sheets.py"/>
+        <source>Only the sheets and rows of this round. Empty: all rounds that have pins, or tees to set.</source>
+        <translation>Nur die Blätter und Zeilen dieser Runde. Leer: alle Runden, die Lochpositionen oder zu setzende Abschläge haben.</translation>
+    </message>
+    <message>
         <location filename="../../processing/algorithm.py"/>
         <source>Only these holes, such as 1,4,7-9. Empty: all holes.</source>
         <translation>Nur diese Bahnen, etwa 1,4,7-9. Leer: alle Bahnen.</translation>
@@ -2815,6 +2882,11 @@
         <location filename="../../desk/audit_dialog.py"/>
         <source>Only what differs is listed otherwise.</source>
         <translation>Sonst wird nur aufgeführt, was abweicht.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/sheets_dialog.py"/>
+        <source>Open</source>
+        <translation>Öffnen</translation>
     </message>
     <message>
         <location filename="../../__init__.py"/>
@@ -2922,9 +2994,24 @@
         <translation>&amp;Vorschlagen…</translation>
     </message>
     <message>
+        <location filename="../../desk/sheets_dialog.py"/>
+        <source>PDF</source>
+        <translation>PDF</translation>
+    </message>
+    <message>
         <location filename="../../desk/audit_dialog.py"/>
         <source>PDF (*.pdf)</source>
         <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <location filename="../../processing/event_sheets.py"/>
+        <source>Page</source>
+        <translation>Seite</translation>
+    </message>
+    <message>
+        <location filename="../../desk/sheets_dialog.py"/>
+        <source>Page {} of {}</source>
+        <translation>Seite {} von {}</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -2990,6 +3077,11 @@
         <translation>Abschlagplatte</translation>
     </message>
     <message>
+        <location filename="../../desk/sheets_dialog.py"/>
+        <source>Phone</source>
+        <translation>Telefon</translation>
+    </message>
+    <message>
         <location filename="../../model/kinds.py"/>
         <source>Pin (hole location)</source>
         <translation>Lochposition (Fahne)</translation>
@@ -3016,6 +3108,21 @@
         <translation>Lochpositionen dürfen abweichen um (yd)</translation>
     </message>
     <message>
+        <location filename="../../guide/event_sheets.py"/>
+        <source>Pins of a round, as a table</source>
+        <translation>Lochpositionen einer Runde, als Tabelle</translation>
+    </message>
+    <message>
+        <location filename="../../guide/event_sheets.py"/>
+        <source>Pins of a round, on small greens</source>
+        <translation>Lochpositionen einer Runde, auf kleinen Grüns</translation>
+    </message>
+    <message>
+        <location filename="../../guide/event_sheets.py"/>
+        <source>Pins of all rounds on one green</source>
+        <translation>Lochpositionen aller Runden auf einem Grün</translation>
+    </message>
+    <message>
         <location filename="../../guide/sheets.py"/>
         <source>Pins to check</source>
         <translation>Lochpositionen zur Prüfung</translation>
@@ -3026,9 +3133,19 @@
         <translation>Pixel des Bildes je Zoll der Seite.</translation>
     </message>
     <message>
+        <location filename="../../processing/event_sheets.py"/>
+        <source>Place its pins first (placepins).</source>
+        <translation>Zuerst seine Lochpositionen setzen (placepins).</translation>
+    </message>
+    <message>
         <location filename="../../processing/place_pins.py"/>
         <source>Place pins</source>
         <translation>Lochpositionen setzen</translation>
+    </message>
+    <message>
+        <location filename="../../processing/event_sheets.py"/>
+        <source>Place the event’s pins or set its tees first.</source>
+        <translation>Zuerst die Lochpositionen des Wettspiels setzen oder seine Abschläge einrichten.</translation>
     </message>
     <message>
         <location filename="../../desk/toolbar.py"/>
@@ -3075,6 +3192,11 @@
         <location filename="../../guide/sheets.py"/>
         <source>Plays</source>
         <translation>Spielt</translation>
+    </message>
+    <message>
+        <location filename="../../desk/sheets_dialog.py"/>
+        <source>Pocket</source>
+        <translation>Tasche</translation>
     </message>
     <message>
         <location filename="../../desk/toolbar.py"/>
@@ -3199,6 +3321,16 @@
         <translation>Bemerkungen zum Platz</translation>
     </message>
     <message>
+        <location filename="../../desk/sheets_dialog.py"/>
+        <source>Remarks on this sheet</source>
+        <translation>Bemerkungen zu diesem Blatt</translation>
+    </message>
+    <message>
+        <location filename="../../desk/sheets_dialog.py"/>
+        <source>Remarks on this sheet: {}</source>
+        <translation>Bemerkungen zu diesem Blatt: {}</translation>
+    </message>
+    <message>
         <location filename="../../store/committee.py"/>
         <location filename="../../store/scorecard.py"/>
         <source>Rename or delete one of them.</source>
@@ -3238,6 +3370,7 @@
         <location filename="../../desk/propose_dialog.py"/>
         <location filename="../../guide/sheets.py"/>
         <location filename="../../model/kinds.py"/>
+        <location filename="../../processing/event_sheets.py"/>
         <location filename="../../store/styling.py"/>
         <source>Round</source>
         <translation>Runde</translation>
@@ -3260,6 +3393,7 @@
     <message>
         <location filename="../../desk/event_panel.py"/>
         <location filename="../../desk/propose_dialog.py"/>
+        <location filename="../../desk/sheets_dialog.py"/>
         <source>Round {}</source>
         <translation>Runde {}</translation>
     </message>
@@ -3304,6 +3438,11 @@
         <translation>&amp;Blatt speichern…</translation>
     </message>
     <message>
+        <location filename="../../desk/sheets_dialog.py"/>
+        <source>Save as P&amp;DF…</source>
+        <translation>Als P&amp;DF speichern…</translation>
+    </message>
+    <message>
         <location filename="../../store/vector_source.py"/>
         <source>Save it as CSV in UTF-8 with a row of column names.</source>
         <translation>Als CSV in UTF-8 mit einer Zeile Spaltennamen speichern.</translation>
@@ -3338,6 +3477,11 @@
         <location filename="../../desk/audit_dialog.py"/>
         <source>Save ta&amp;ble…</source>
         <translation>&amp;Tabelle speichern…</translation>
+    </message>
+    <message>
+        <location filename="../../desk/sheets_dialog.py"/>
+        <source>Save the sheet</source>
+        <translation>Blatt speichern</translation>
     </message>
     <message>
         <location filename="../../store/committee.py"/>
@@ -3434,9 +3578,19 @@
         <translation>Das System seiner Layer in QGIS setzen oder einen neuen Platz anlegen und die Objekte übernehmen.</translation>
     </message>
     <message>
+        <location filename="../../processing/event_sheets.py"/>
+        <source>Sheets</source>
+        <translation>Blätter</translation>
+    </message>
+    <message>
         <location filename="../../desk/event_panel.py"/>
         <source>Sheets for players, committee and ground staff, as PDF.</source>
         <translation>Blätter für Spieler, Spielleitung und Platzpflege, als PDF.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/sheets_dialog.py"/>
+        <source>Sheets: {}</source>
+        <translation>Blätter: {}</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -3477,6 +3631,11 @@
         <location filename="../../desk/toolbar.py"/>
         <source>Show the images of the course by date, and compare two of them</source>
         <translation>Die Bilder des Platzes nach Datum zeigen und zwei davon vergleichen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/sheets_dialog.py"/>
+        <source>Show the page as wide as the window, to read it closely</source>
+        <translation>Die Seite so breit wie das Fenster zeigen, um sie genau zu lesen</translation>
     </message>
     <message>
         <location filename="../../desk/audit_dialog.py"/>
@@ -3761,6 +3920,11 @@
         <translation>Abschlagset…</translation>
     </message>
     <message>
+        <location filename="../../guide/event_sheets.py"/>
+        <source>Tee sheet for the ground staff</source>
+        <translation>Abschlagblatt für die Platzpflege</translation>
+    </message>
+    <message>
         <location filename="../../measure/checks_of_holes.py"/>
         <source>Tee {numbers} names no tee set.</source>
         <translation>Abschlag {numbers} nennt kein Abschlagset.</translation>
@@ -3926,6 +4090,7 @@
     </message>
     <message>
         <location filename="../../processing/audit_pins.py"/>
+        <location filename="../../processing/event_sheets.py"/>
         <source>The course has no event “{}”.</source>
         <translation>Der Platz hat kein Wettspiel „{}“.</translation>
     </message>
@@ -4033,6 +4198,11 @@
         <location filename="../../desk/event_panel.py"/>
         <source>The event whose pins are shown and placed. Two events of a course never share a pin.</source>
         <translation>Das Wettspiel, dessen Lochpositionen gezeigt und gesetzt werden. Zwei Wettspiele eines Platzes teilen nie eine Lochposition.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/event_sheets.py"/>
+        <source>The event “{}” has no round {}.</source>
+        <translation>Das Wettspiel „{}“ hat keine Runde {}.</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -4158,6 +4328,11 @@
         <translation>Die Bahn hat keinen Abschlag.</translation>
     </message>
     <message>
+        <location filename="../../desk/sheets_dialog.py"/>
+        <source>The hole whose green is shown.</source>
+        <translation>Die Bahn, deren Grün gezeigt wird.</translation>
+    </message>
+    <message>
         <location filename="../../desk/measure_dialog.py"/>
         <source>The holes and tee sets chosen, as CSV…</source>
         <translation>Gewählte Bahnen und Abschlagsets, als CSV…</translation>
@@ -4166,6 +4341,11 @@
         <location filename="../../desk/measure_dialog.py"/>
         <source>The holes and tee sets chosen, as XLSX…</source>
         <translation>Gewählte Bahnen und Abschlagsets, als XLSX…</translation>
+    </message>
+    <message>
+        <location filename="../../processing/event_sheets.py"/>
+        <source>The holes of which a sheet of one green is written, such as 1,4,7-9. Empty: all that have a pin.</source>
+        <translation>Die Bahnen, von denen ein Blatt mit einem Grün geschrieben wird, etwa 1,4,7-9. Leer: alle, die eine Lochposition haben.</translation>
     </message>
     <message>
         <location filename="../../imagery/window.py"/>
@@ -4313,6 +4493,11 @@
         <translation>Die Karte zeigt dieses Datum, und gezeichnet wird nach ihm.</translation>
     </message>
     <message>
+        <location filename="../../processing/event_sheets.py"/>
+        <source>The name of an event of the course.</source>
+        <translation>Der Name eines Wettspiels des Platzes.</translation>
+    </message>
+    <message>
         <location filename="../../processing/start_course.py"/>
         <source>The name of the course.</source>
         <translation>Der Name des Platzes.</translation>
@@ -4328,6 +4513,11 @@
         <translation>Die neue Platzdatei (.gpkg). Eine vorhandene Datei wird nie überschrieben.</translation>
     </message>
     <message>
+        <location filename="../../desk/sheets_dialog.py"/>
+        <source>The next page</source>
+        <translation>Die nächste Seite</translation>
+    </message>
+    <message>
         <location filename="../../desk/dates_panel.py"/>
         <source>The other date of the pair</source>
         <translation>Das andere Bilddatum des Paars</translation>
@@ -4341,6 +4531,21 @@
         <location filename="../../measure/checks_of_drawing.py"/>
         <source>The outline of {thing} crosses or touches itself.</source>
         <translation>Der Umriss kreuzt oder berührt sich selbst: {thing}.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/sheets_dialog.py"/>
+        <source>The page as it will be printed</source>
+        <translation>Die Seite, wie sie gedruckt wird</translation>
+    </message>
+    <message>
+        <location filename="../../desk/sheets_dialog.py"/>
+        <source>The page as it will be printed; what is chosen on the left shows at once.</source>
+        <translation>Die Seite, wie sie gedruckt wird; was links gewählt wird, zeigt sich sofort.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/sheets_dialog.py"/>
+        <source>The page before</source>
+        <translation>Die vorige Seite</translation>
     </message>
     <message>
         <location filename="../../desk/event_panel.py"/>
@@ -4391,6 +4596,11 @@
         <location filename="../../desk/event_panel.py"/>
         <source>The round whose pins are shown and placed.</source>
         <translation>Die Runde, deren Lochpositionen gezeigt und gesetzt werden.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/sheets_dialog.py"/>
+        <source>The round whose pins or tees stand on the sheet.</source>
+        <translation>Die Runde, deren Lochpositionen oder Abschläge auf dem Blatt stehen.</translation>
     </message>
     <message>
         <location filename="../../store/vector_source.py"/>
@@ -4458,9 +4668,24 @@
         <translation>Das Prüfblatt</translation>
     </message>
     <message>
+        <location filename="../../desk/sheets_dialog.py"/>
+        <source>The sheet was saved: {}</source>
+        <translation>Das Blatt wurde gespeichert: {}</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <source>The side of the line of play it lies on</source>
         <translation>Auf welcher Seite der Spiellinie es liegt</translation>
+    </message>
+    <message>
+        <location filename="../../desk/sheets_dialog.py"/>
+        <source>The size of the page. A sheet of fewer than nine greens may be used during a round only up to 107.95 × 177.8 mm (Rules of Golf, Rule 4.3a).</source>
+        <translation>Die Größe der Seite. Ein Blatt mit weniger als neun Grüns darf während einer Runde nur bis 107,95 × 177,8 mm verwendet werden (Golfregeln, Regel 4.3a).</translation>
+    </message>
+    <message>
+        <location filename="../../processing/event_sheets.py"/>
+        <source>The size of the pages. pocket: 107.95 x 177.8 mm, the largest that may show fewer than nine greens during a round (Rules of Golf, Rule 4.3a). phone: 90 x 195 mm. Empty: A4, and A6 for one green.</source>
+        <translation>Die Größe der Seiten. pocket: 107,95 x 177,8 mm, die größte, die während einer Runde weniger als neun Grüns zeigen darf (Golfregeln, Regel 4.3a). phone: 90 x 195 mm. Leer: A4, und A6 für ein einzelnes Grün.</translation>
     </message>
     <message>
         <location filename="../../processing/import_features.py"/>
@@ -4661,6 +4886,11 @@
         <location filename="../../desk/checks_panel.py"/>
         <source>There is no repair for this that is safe: mend it with QGIS’s own tools.</source>
         <translation>Hierfür gibt es keine sichere Reparatur: mit den Werkzeugen von QGIS beheben.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/sheets_dialog.py"/>
+        <source>There is no sheet to save.</source>
+        <translation>Es gibt kein Blatt zu speichern.</translation>
     </message>
     <message>
         <location filename="../../desk/audit_dialog.py"/>
@@ -4953,6 +5183,11 @@
         <translation>Wohin gemessen wird</translation>
     </message>
     <message>
+        <location filename="../../desk/sheets_dialog.py"/>
+        <source>What is missing on this sheet, or to be known of it before it is used.</source>
+        <translation>Was auf diesem Blatt fehlt oder vor seinem Gebrauch zu wissen ist.</translation>
+    </message>
+    <message>
         <location filename="../../desk/propose_dialog.py"/>
         <source>What is ticked is placed. A tick at a round holds for all its holes.</source>
         <translation>Was angehakt ist, wird gesetzt. Ein Haken an einer Runde gilt für alle ihre Bahnen.</translation>
@@ -5088,6 +5323,11 @@
         <translation>Ob sie dort steht, wo sie es angibt</translation>
     </message>
     <message>
+        <location filename="../../desk/sheets_dialog.py"/>
+        <source>Which of the event’s sheets is shown and saved.</source>
+        <translation>Welches Blatt des Wettspiels gezeigt und gespeichert wird.</translation>
+    </message>
+    <message>
         <location filename="../../desk/drawing_bar.py"/>
         <source>Which tee set is it for? It is taken for the next ones too.</source>
         <translation>Für welches Abschlagset? Es gilt auch für die nächsten.</translation>
@@ -5127,6 +5367,11 @@
         <location filename="../../processing/set_tees.py"/>
         <source>Write a line round,flight,hole,yards for each length.</source>
         <translation>Für jede Länge eine Zeile round,flight,hole,yards schreiben.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/event_sheets.py"/>
+        <source>Write event sheets</source>
+        <translation>Wettspielblätter schreiben</translation>
     </message>
     <message>
         <location filename="../../store/course_file.py"/>
@@ -5182,6 +5427,16 @@
         <location filename="../../measure/checks_of_rows.py"/>
         <source>Write them into the holes’ forms.</source>
         <translation>In die Formulare der Bahnen eintragen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/sheets_dialog.py"/>
+        <source>Writes the sheet as a PDF: lines and letters, sharp at any size, its fonts in the file.</source>
+        <translation>Schreibt das Blatt als PDF: Linien und Buchstaben, scharf in jeder Größe, die Schriften in der Datei.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/event_sheets.py"/>
+        <source>Writes the sheets of an event as PDF: the pins of a round on small greens or as a table, the pins of all rounds on one green, the sheet on which the committee checks them all, and where the ground staff set the tee markers. Nothing in the course is changed.</source>
+        <translation>Schreibt die Blätter eines Wettspiels als PDF: die Lochpositionen einer Runde auf kleinen Grüns oder als Tabelle, die Lochpositionen aller Runden auf einem Grün, das Blatt, auf dem die Spielleitung alle prüft, und wo die Platzpflege die Abschlagmarkierungen setzt. Am Platz wird nichts geändert.</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -5595,6 +5850,11 @@
         <location filename="../../measure/hole.py"/>
         <source>green {number} is too small to measure: distances end where the line of play ends</source>
         <translation>Grün {number} ist zum Messen zu klein: Entfernungen enden am Ende der Spiellinie</translation>
+    </message>
+    <message>
+        <location filename="../../processing/event_sheets.py"/>
+        <source>greens: the pins of a round, a small green a hole. table: the same as a table. hole: one green with the pins of all rounds. audit: every green with all its pins and their figures both ways, for the committee to check. tees: where the markers stand in a round.</source>
+        <translation>greens: die Lochpositionen einer Runde, ein kleines Grün je Bahn. table: dasselbe als Tabelle. hole: ein Grün mit den Lochpositionen aller Runden. audit: jedes Grün mit allen Lochpositionen und ihren Maßen von beiden Seiten, zur Prüfung durch die Spielleitung. tees: wo die Abschlagmarkierungen in einer Runde stehen.</translation>
     </message>
     <message>
         <location filename="../../measure/cutting.py"/>
@@ -6300,6 +6560,11 @@
         <location filename="../../model/kinds.py"/>
         <source>round of an event</source>
         <translation>Runde eines Wettspiels</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>round {number} has no pin yet</source>
+        <translation>Runde {number} hat noch keine Lochposition</translation>
     </message>
     <message>
         <location filename="../../measure/pin_audit.py"/>
@@ -7192,6 +7457,16 @@
         <translation>{share} % des Bildausschnitts liegen außerhalb des Bildes und bleiben leer.</translation>
     </message>
     <message>
+        <location filename="../../guide/event_sheets.py"/>
+        <source>{sheet}, hole {number}</source>
+        <translation>{sheet}, Bahn {number}</translation>
+    </message>
+    <message>
+        <location filename="../../guide/event_sheets.py"/>
+        <source>{sheet}, round {number}</source>
+        <translation>{sheet}, Runde {number}</translation>
+    </message>
+    <message>
         <location filename="../../measure/checks_of_holes.py"/>
         <source>{tee} lies {distance} behind the start of the line of play.</source>
         <translation>{tee} liegt {distance} hinter dem Beginn der Spiellinie.</translation>
@@ -7441,6 +7716,11 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <translation>{} Lochpositionen gesetzt</translation>
     </message>
     <message>
+        <location filename="../../processing/event_sheets.py"/>
+        <source>{} sheets written to {}</source>
+        <translation>{} Blätter nach {} geschrieben</translation>
+    </message>
+    <message>
         <location filename="../../desk/pointer.py"/>
         <source>{} sq {}</source>
         <translation>{} {}²</translation>
@@ -7504,6 +7784,11 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <location filename="../../desk/pointer.py"/>
         <source>{}, {} {}</source>
         <translation>{}, {} {}</translation>
+    </message>
+    <message>
+        <location filename="../../desk/sheets_dialog.py"/>
+        <source>{}, {} × {} mm</source>
+        <translation>{}, {} × {} mm</translation>
     </message>
     <message>
         <location filename="../../desk/checks_panel.py"/>

@@ -1,0 +1,88 @@
+"""Which sheets an event has, each by a name: the desk shows them, Processing writes them, both from here."""
+
+from dataclasses import dataclass
+
+from ..measure.hole import CourseIndex
+from ..measure.pins import pin_rows
+from ..measure.tee_setting import set_tees
+from ..model.words import said, say, to_say
+from ..store.tables import safe_file_name
+from .sheets import audit_sheet, hole_sheet, pin_sheet, pin_table, tee_sheet
+
+
+@dataclass(frozen=True)
+class Kind:
+    """A kind of sheet. of: what each is about, ``round``, ``hole`` or ``event``; page: its usual one."""
+
+    title: str
+    of: str
+    page: str = "A4"
+
+
+KINDS = {
+    "greens": Kind(to_say("Pins of a round, on small greens"), "round"),
+    "table": Kind(to_say("Pins of a round, as a table"), "round"),
+    "hole": Kind(to_say("Pins of all rounds on one green"), "hole", "A6"),
+    "audit": Kind(to_say("Audit sheet for the committee"), "event"),
+    "tees": Kind(to_say("Tee sheet for the ground staff"), "round"),
+}
+
+
+class EventSheets:
+    """The sheets of a model Event of a Course; pins and tees are worked out once for all of them."""
+
+    def __init__(self, course, event, index=None):
+        self.course, self.event = course, event
+        self.index = index or CourseIndex(course)
+        self._pins = self._tees = None
+
+    def pins(self):
+        """The event's PinRows."""
+        if self._pins is None:
+            self._pins = tuple(pin_rows(self.course, self.event, self.index)[0])
+        return self._pins
+
+    def tees(self):
+        """The event's TeeSettingRows."""
+        if self._tees is None:
+            self._tees = set_tees(self.course, self.event, self.event.lengths, self.index)
+        return self._tees
+
+    def sheet(self, kind, number=None, page=None):
+        """A ``sheet_parts.Sheet``.
+
+        kind: a key of KINDS. number: of the round or the hole it is about. page: a key of ``sheets.PAGES`` or
+        (width, height) in mm; None: the usual one. Raises YardwrightError when there is nothing to show.
+        """
+        page = page or KINDS[kind].page
+        if kind == "audit":
+            return audit_sheet(self.course, self.event, self.pins(), page, self.index)
+        if kind == "tees":
+            return tee_sheet(self.course, self.event, number, self.tees(), page)
+        make = {"greens": pin_sheet, "table": pin_table, "hole": hole_sheet}[kind]
+        return make(self.course, self.event, number, self.pins(), page, self.index)
+
+    def file_name(self, kind, number=None):
+        """The name of a sheet's file, told from those of other events, rounds and kinds; without a folder."""
+        return file_name(self.event.name, kind, number)
+
+
+def name_of(kind, number=None):
+    """A sheet in a few words, for a message."""
+    title = said(KINDS[kind].title)
+    if KINDS[kind].of == "round":
+        return say("{sheet}, round {number}", sheet=title, number=number)
+    if KINDS[kind].of == "hole":
+        return say("{sheet}, hole {number}", sheet=title, number=number)
+    return title
+
+
+def file_name(event_name, kind, number=None):
+    """As of ``EventSheets.file_name``.
+
+    >>> file_name("Heron Cup", "greens", 2), file_name("Heron Cup", "hole", 7), file_name("A/B", "audit")
+    ('Heron Cup_round_2_greens.pdf', 'Heron Cup_hole_07.pdf', 'A_B_audit.pdf')
+    """
+    parts = {"round": f"_round_{number}_{kind}", "event": f"_{kind}"}
+    about = f"_hole_{number:02d}" if KINDS[kind].of == "hole" else parts[KINDS[kind].of]
+    return safe_file_name(event_name)[:80].rstrip(" ._") + about + ".pdf"
