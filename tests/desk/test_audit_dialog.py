@@ -318,7 +318,10 @@ def test_a_decision_is_taken_back(dialog):
     dialog.all_ours_button.click()
     choose(dialog, ("2", "1"))
     dialog.open_button.click()
-    choose(dialog, ("2", "2"))
+    dialog.list.setCurrentItem(dialog.list.topLevelItem(2))
+    dialog.ours_button.click()
+    # The list was made anew: the keys are on the same row, and its remark is told.
+    assert dialog.list.currentItem().text(1) == "2" and "24.0 yd deep" in dialog.remark.text()
     QTest.keyClick(dialog.list, Qt.Key.Key_Delete)
     assert listed(dialog, DECISION) == {("1", "2"): ("ours",), ("2", "1"): ("open",), ("2", "2"): ("open",)}
 

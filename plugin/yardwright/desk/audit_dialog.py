@@ -4,7 +4,7 @@ import os
 
 from qgis.core import Qgis, QgsSettings
 from qgis.gui import QgsGui, QgsMessageBar
-from qgis.PyQt.QtCore import QPoint, QRect, Qt, pyqtSignal
+from qgis.PyQt.QtCore import QItemSelectionModel, QPoint, QRect, Qt, pyqtSignal
 from qgis.PyQt.QtWidgets import (
     QAbstractItemView,
     QApplication,
@@ -254,14 +254,17 @@ class AuditDialog(QDialog):
     # What is shown
 
     def _fill(self):
-        """The list anew; what was chosen stays chosen."""
+        """The list anew; what was chosen stays chosen, and the keys stay where they were."""
         chosen = {line.key for line in self._chosen()}
+        current = self.list.currentItem() and self.list.currentItem().data(0, _LINE)
         self.list.blockSignals(True)
         self.list.clear()
         shown = [line for line in self.audit.lines if self.all_box.isChecked() or _worth_showing(line)]
         for line in shown:
             item = self._item(line)
             self.list.addTopLevelItem(item)
+            if current is not None and line.key == current.key:
+                self.list.setCurrentItem(item, 0, QItemSelectionModel.SelectionFlag.NoUpdate)
             item.setSelected(line.key in chosen)
         for number, reason in self.audit.bad:
             text = tr("line {} of the committee’s: {}").format(number, reason)
@@ -269,7 +272,7 @@ class AuditDialog(QDialog):
             item.setToolTip(REMARK, text)
             self.list.addTopLevelItem(item)
         self.list.blockSignals(False)
-        self._tell_remark(None)
+        self._tell_remark(self.list.currentItem())
         _fit_columns(self.list)
         self.head.setText(self._told())
         self._enable()
