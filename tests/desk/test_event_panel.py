@@ -250,3 +250,30 @@ def test_nowhere_on_the_map_is_a_pin_placed_without_a_green(panel, hand):  # noq
     hand.click(0, 250)
     QTest.mouseMove(panel.in_hand.iface.mapCanvas().viewport(), QPoint(5, 5))
     assert pins(panel) == [] and panel.in_hand.iface.bar.messages == []
+
+
+def test_a_round_takes_pins_on_its_own_holes_only(panel, hand, monkeypatch):  # noqa: F811
+    from dataclasses import replace
+
+    from yardwright.desk.bring_pins import PinsDialog
+    from yardwright.model.event import Round
+    from yardwright.store.events import write_event
+
+    event = panel.in_hand.event_in_hand()
+    write_event(panel._layers(), replace(event, rounds=(Round(1, holes=(2,)), Round(2, holes=(2, 1)))))
+    panel.refresh()
+    assert list(table(panel)) == [2]
+    panel.in_hand.choose_hole(1)
+    canvas = panel.in_hand.iface.mapCanvas()
+    canvas.setExtent(QgsRectangle.fromCenterAndSize(QgsPointXY(*at(0, 360)), 50 * GRID, 50 * GRID))
+    panel.place_button.click()
+    hand.click(-4, 360)
+    assert pins(panel) == [] and "Round 1 does not play hole 1." in panel.in_hand.iface.bar.messages[-1]
+    monkeypatch.setattr(PinsDialog, "exec", lambda dialog: QDialog.DialogCode.Accepted)
+    QApplication.clipboard().setText(PASTED)
+    panel.paste_button.click()
+    assert pins(panel) == [(2, 1, "figures")]
+    panel.in_hand.choose_round(2)
+    assert list(table(panel)) == [2, 1]
+    hand.click(-4, 360)
+    assert pins(panel) == [(2, 1, "point")]

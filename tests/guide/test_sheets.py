@@ -557,7 +557,7 @@ def test_figures_in_metres():
 
 def test_the_audit_sheet_says_all_figures_both_ways(links):
     """Larkmere's hole 3 is a circle of 15 yd: half the chord at 6 on is sqrt(15^2 - 9^2) = 12."""
-    sheet = audit_sheet(links, event(holes=(3,)), [pin(links, 3, 1, 6, 5, "left", remark="near the margin")])
+    sheet = audit_sheet(links, event(), [pin(links, 3, 1, 6, 5, "left", remark="near the margin")])
     said = words(sheet)
     start = said.index("Margin", said.index("Hole 3"))
     # round, front, back, left, right, off centre; the margin is nearest along the radius: 15 - hypot(7, 9) = 3.6
@@ -641,3 +641,33 @@ def test_a_sheet_is_made_in_half_a_second(links, rows, tmp_path):
     started = time.perf_counter()
     write_sheet(pin_sheet(links, event(), 2, rows, index=index), str(tmp_path / "pins.pdf"))
     assert time.perf_counter() - started < 1.0
+
+
+def test_the_sheets_of_two_nines_of_27_holes_show_no_other_hole():
+    """Rounds of the third and the first nine; a pin and a length on hole 12, which nobody plays."""
+    made, nines = many_holes(27), (*range(19, 28), *range(1, 10))
+    cup = event(rounds=2, holes=nines)
+    rows = [pin(made, hole, number, 9, 6, "left") for number in (1, 2) for hole in (*nines, 12)]
+
+    def holes_of(sheet):
+        said = [re.fullmatch(r"Hole (\d+)", word) for word in words(sheet)]
+        return [int(found.group(1)) for found in said if found]
+
+    audit = audit_sheet(made, cup, rows)
+    assert holes_of(audit) == [*range(1, 10), *range(19, 28)]
+    assert [remark.code for remark in audit.remarks if remark.code == "not_played"] == ["not_played"] * 2
+    tees = [
+        TeeSettingRow(CUP, 1, "Club", hole, 400.0, 400.0, 0, 0, 5.0, 5.0, "fits") for hole in (*nines, 12)
+    ]
+    for sheet in (
+        pin_sheet(made, cup, 1, rows),
+        pin_table(made, cup, 1, rows),
+        tee_sheet(made, cup, 1, tees),
+    ):
+        (left_out,) = [remark for remark in sheet.remarks if remark.code == "not_played"]
+        assert left_out == "hole 12 is left out: round 1 does not play it"
+        assert not [remark for remark in sheet.remarks if "12" in remark and remark is not left_out]
+    table = words(pin_table(made, cup, 1, rows))
+    assert "12" not in table
+    told = words(hole_sheet(made, replace(cup, rounds=(cup.rounds[0], Round(2))), 12, rows))
+    assert "2" in told and "1" not in told

@@ -42,6 +42,8 @@ def read_given(in_hand, event, source):
         row = placed[pin.round, pin.hole]
         if row.x is None:
             bad.append((pin.line, row.remark))
+        elif not event.plays(pin.round, pin.hole):
+            bad.append((pin.line, tr("round {} does not play hole {}").format(pin.round, pin.hole)))
         else:
             good.append((pin, (row.x, row.y)))
     return good, sorted(bad)

@@ -8,6 +8,7 @@ from qgis.PyQt.QtCore import Qt
 from qgis.PyQt.QtWidgets import (
     QApplication,
     QComboBox,
+    QDialog,
     QFileDialog,
     QHBoxLayout,
     QHeaderView,
@@ -55,6 +56,8 @@ class EventPanel(QgsDockWidget):
 
     def let_go(self):
         """Listen to nothing any more, and lay the tool down."""
+        for dialog in self.findChildren(QDialog):
+            dialog.reject()
         while self._connections:
             signal, connection = self._connections.pop()
             signal.disconnect(connection)
@@ -348,6 +351,11 @@ class EventPanel(QgsDockWidget):
         from ..measure.pins import figures_of
         from ..model.event import Pin
 
+        if not self.in_hand.event_in_hand().plays(self.in_hand.round, self.in_hand.hole):
+            raise YardwrightError(
+                tr("Round {} does not play hole {}.").format(self.in_hand.round, self.in_hand.hole),
+                tr("Take one of its holes in hand, or change its holes under “Flights and tees”."),
+            )
         on, off, off_from = figures_of(place)
         played = self.in_hand.played()
         pin = Pin(self.in_hand.event, self.in_hand.round, self.in_hand.hole, on, off, off_from, "point")

@@ -85,9 +85,10 @@ def pin_sheet(course, event, number, rows, page="A4", index=None, scale=None, pe
     """
     width, height = page_size(page)
     index = index or CourseIndex(course)
+    remarks = _not_played(event, rows, number)
     rows = _rows_of(event, rows, number)
     holes = _holes_of(course, event, number, rows)
-    views, remarks = [], []
+    views = []
     for hole in holes:
         view = view_green(course, index, hole, rows)
         views.append(view)
@@ -130,6 +131,7 @@ def pin_table(course, event, number, rows, page="A4", index=None):
     width, height = page_size(page)
     index = index or CourseIndex(course)
     unit = course.settings.unit
+    remarks = _not_played(event, rows, number)
     rows = _rows_of(event, rows, number)
     holes = _holes_of(course, event, number, rows)
     lines = []
@@ -149,7 +151,7 @@ def pin_table(course, event, number, rows, page="A4", index=None):
     )
     table = _filling(columns, lines, shell.inner, 20.0, 9.0)
     title = _title(event, say("Round {number}", number=number))
-    return _tabled(title, shell, table, lines, _without_pin(holes, rows, number))
+    return _tabled(title, shell, table, lines, [*remarks, *_without_pin(holes, rows, number)])
 
 
 def _filling(columns, lines, inner, largest, least):
@@ -183,7 +185,9 @@ def hole_sheet(course, event, hole, rows, page="A6", index=None, scale=None):
     """One green with the pins of all rounds of an event, numbered by round; arguments as of ``pin_sheet``."""
     width, height = page_size(page)
     unit = course.settings.unit
-    rows = [row for row in _rows_of(event, rows) if row.hole == hole]
+    rows = [row for row in rows if row.hole == hole]
+    left_out = _not_played(event, rows)
+    rows = _rows_of(event, rows)
     view = view_green(course, index or CourseIndex(course), hole, rows)
     if view is None:
         raise YardwrightError(
@@ -219,7 +223,7 @@ def hole_sheet(course, event, hole, rows, page="A6", index=None, scale=None):
             say("Choose a larger page."),
         )
     scale = chosen_scale(found, scale)
-    remarks = [*_lost(view), *([] if may_be_used(width, height, 1) else [too_large_a_page()])]
+    remarks = [*left_out, *_lost(view), *([] if may_be_used(width, height, 1) else [too_large_a_page()])]
     plot = plotted(view, inside, scale)
     items, places, more = _rounds_on(plot, unit, size, max(11.0, 15.0 * weight), inside[0] - 0.8)
     made, _ = table.items(lines, left, bottom - table_height - 1.0)
@@ -263,6 +267,7 @@ def audit_sheet(course, event, rows, page="A4", index=None, scale=None):
     width, height = page_size(page, PAGES["A6"][0])
     index = index or CourseIndex(course)
     unit = course.settings.unit
+    left_out = _not_played(event, rows)
     rows = _rows_of(event, rows)
     holes = _holes_of(course, event, None, rows)
     foot = (
@@ -291,7 +296,7 @@ def audit_sheet(course, event, rows, page="A4", index=None, scale=None):
     tallest = min(bottom - top, 84.0) - _AuditPart.HEAD
     found = scale_needed(drawn, parts[0].drawing_width, tallest - 6.0)
     scale = chosen_scale(found, scale)
-    remarks = [
+    remarks = left_out + [
         Remark(say("hole {number} has no green", number=part.hole), "no_green")
         for part in parts
         if part.view is None
@@ -427,7 +432,8 @@ def tee_sheet(course, event, number, rows, page="A4"):
     """Where the markers of each flight stand in a round, for the ground staff; rows: TeeSettingRows."""
     width, height = page_size(page)
     unit = course.settings.unit
-    rows = [row for row in rows if row.event == event.name and row.round == number]
+    remarks = _not_played(event, rows, number)
+    rows = _rows_of(event, rows, number)
     if not rows:
         raise YardwrightError(
             say("No tee is set for round {number}.", number=number),
@@ -465,7 +471,11 @@ def tee_sheet(course, event, number, rows, page="A4"):
     )
     table = _filling(columns, lines, shell.inner, 15.0, max(9.0, 12.0 * shell.weight))
     return _tabled(
-        _title(event, say("Tees, round {number}", number=number)), shell, replace(table, note_from=1), lines
+        _title(event, say("Tees, round {number}", number=number)),
+        shell,
+        replace(table, note_from=1),
+        lines,
+        remarks,
     )
 
 
@@ -541,7 +551,24 @@ def _two_numbers(page):
 
 
 def _rows_of(event, rows, number=None):
+    """The event's rows, of one round where told, on holes that their rounds play."""
+    return [row for row in _all_rows_of(event, rows, number) if event.plays(row.round, row.hole)]
+
+
+def _all_rows_of(event, rows, number=None):
     return [row for row in rows if row.event == event.name and number in (None, row.round)]
+
+
+def _not_played(event, rows, number=None):
+    """A Remark on each row that is left out because its round does not play its hole."""
+    return [
+        Remark(
+            say("hole {hole} is left out: round {round} does not play it", hole=row.hole, round=row.round),
+            "not_played",
+        )
+        for row in _all_rows_of(event, rows, number)
+        if not event.plays(row.round, row.hole)
+    ]
 
 
 def _holes_of(course, event, number, rows):
@@ -551,7 +578,7 @@ def _holes_of(course, event, number, rows):
         list(played.holes) if played is not None and played.holes else [hole.number for hole in course.holes]
     )
     if number is None:
-        holes += [hole for one in event.rounds for hole in one.holes]
+        holes = event.holes_in_play(holes)
     return list(dict.fromkeys([*holes, *sorted(row.hole for row in rows)]))
 
 

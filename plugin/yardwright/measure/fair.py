@@ -123,11 +123,13 @@ class Grounds:
     """The greens of a course for one committee's limits, each looked at once.
 
     index: CourseIndex. terrain: ``imagery.terrain.Terrain`` or None. Three grades of difficulty are told
-    within the course: the two bounds between them are set so that a third of the ground where holes may be
-    cut is easy, a third moderate and a third hard, each green counting alike (our own rule).
+    within ``holes`` (numbers; None: all of the course): the two bounds between them are set so that a third
+    of the ground where holes may be cut is easy, a third moderate and a third hard, each green counting alike
+    (our own rule).
     """
 
-    def __init__(self, course, limits, index=None, terrain=None):
+    def __init__(self, course, limits, index=None, terrain=None, holes=None):
+        self.numbers = [hole.number for hole in course.holes] if holes is None else holes
         self.course, self.limits, self.terrain = course, limits, terrain
         self.index = index or CourseIndex(course)
         self._holes, self._offers = {}, {}
@@ -177,7 +179,7 @@ class Grounds:
     @cached_property
     def bounds(self):
         """The hardness from which a place is moderate, and from which it is hard."""
-        numbers = [hole.number for hole in self.course.holes if self.hole(hole.number) is not None]
+        numbers = [number for number in self.numbers if self.hole(number) is not None]
         found = [hard for hard in (self.offer(number)[1] for number in numbers) if len(hard)]
         if not found:
             return 1 / 3, 2 / 3
@@ -285,8 +287,14 @@ def holes_of(course, round_):
     return tuple(dict.fromkeys(round_.holes)) or tuple(hole.number for hole in course.holes)
 
 
+def grounds_of(course, event, index=None, terrain=None):
+    """The Grounds of the holes that an event's rounds play, for its limits."""
+    holes = event.holes_in_play([hole.number for hole in course.holes])
+    return Grounds(course, event.limits, index, terrain, holes)
+
+
 def nine_of(hole):
-    """Which nine a hole belongs to, by its number: 0 for 1 to 9, 1 for 10 to 18."""
+    """Which nine a hole belongs to, by its number: 0 for 1 to 9, 1 for 10 to 18, 2 for 19 to 27."""
     return (hole - 1) // 9
 
 
@@ -303,9 +311,9 @@ def balance(course, event, index=None, terrain=None, grounds=None):
     """The Balance of an event's pins against the guidance.
 
     A remark is made where a count is more than one off what is wanted of so many holes; fewer than
-    LEAST_TO_JUDGE are left in peace. grounds: Grounds for ``event.limits``, made here without.
+    LEAST_TO_JUDGE are left in peace. grounds: as of ``grounds_of``, made here without.
     """
-    grounds = grounds or Grounds(course, event.limits, index, terrain)
+    grounds = grounds or grounds_of(course, event, index, terrain)
     locations, problems = [], []
     for (number, hole), pin in pins_of(course, event).items():
         try:

@@ -255,7 +255,7 @@ def placed_pins(course, event, index=None, terrain=None):
     index = index or CourseIndex(course)
     unit = course.settings.unit
     placed = [follow_in(course, index, pin) for pin in sorted(event.pins, key=_by_round_and_hole)]
-    greens = _by_green(placed)
+    greens = _by_green(one for one in placed if event.plays(one.pin.round, one.pin.hole))
     times = Counter(map(_by_round_and_hole, event.pins))
     slopes = _slopes(placed, terrain, course.crs)
     return tuple(
@@ -386,7 +386,7 @@ def round_remarks(event, pin):
     held = event.round(pin.round)
     if held is None and event.rounds:
         return (Remark(say("the event has no round {number}", number=pin.round), "no_round"),)
-    if held is not None and held.holes and pin.hole not in held.holes:
+    if not event.plays(pin.round, pin.hole):
         text = say("the hole is not played in round {number}", number=pin.round)
         return (Remark(text, "not_played"),)
     return ()
@@ -453,7 +453,8 @@ def _apart_remarks(placed, limits, earlier, unit):
 
 
 def _by_green(placed):
-    """The pins that have a place, by the green they lie on: two holes may share one."""
+    """The pins that have a place, by the green they lie on: two holes may share one. A hole that its round
+    does not play is not cut."""
     greens = {}
     for one in placed:
         if one.place is not None:
@@ -465,7 +466,7 @@ def _earlier(placed, greens, course_crs):
     """``(round, hole, point in its frame)`` of each pin of an earlier round on the same green."""
     if placed.place is None:
         return
-    for other in greens[placed.played.green.feature.fid]:
+    for other in greens.get(placed.played.green.feature.fid, ()):
         if other.pin.round >= placed.pin.round:
             continue
         point = other.place.point

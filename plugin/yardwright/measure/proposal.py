@@ -10,7 +10,7 @@ from ..model.event import Pin
 from ..model.remarks import Remark
 from ..model.words import and_list, say
 from .cutting import SAFE_M, cutting_ground
-from .fair import SIDES_OF_NINE, Grounds, holes_of, nine_of, part_of, pins_of
+from .fair import SIDES_OF_NINE, grounds_of, holes_of, nine_of, part_of, pins_of
 from .pins import NotPlaceable, place_pin
 from .units import YARD
 
@@ -58,7 +58,7 @@ def propose(course, event, index=None, terrain=None, grounds=None):
     of one round, or changing two rounds of one hole with each other, as long as that makes it less: a good
     proposal, if not surely the best. Nothing is left to chance: the same event gives the same proposal.
     """
-    return _Search(course, event, grounds or Grounds(course, event.limits, index, terrain)).proposal()
+    return _Search(course, event, grounds or grounds_of(course, event, index, terrain)).proposal()
 
 
 @dataclass(frozen=True)

@@ -151,7 +151,7 @@ class _Setter:
         played_round = self.event.round(asked.round)
         if self.event.rounds and played_round is None:
             remarks.append(say("the event has no round {number}", number=asked.round))
-        if played_round is not None and played_round.holes and asked.hole not in played_round.holes:
+        if not self.event.plays(asked.round, asked.hole):
             remarks.append(say("the hole is not played in this round"))
         return tuple(remarks)
 
@@ -208,7 +208,8 @@ class _Setter:
     def _row(self, row, played, tee_set, place, tees, around):
         tee = place.ground.tee
         x, y = played.frame.from_frame(self.course.crs)([place.point])[0].tolist()
-        self.places.setdefault(tee.fid, []).append((row.round, (x, y)))
+        if self.event.plays(row.round, row.hole):
+            self.places.setdefault(tee.fid, []).append((row.round, (x, y)))
         from_plate = _from_plate(played, tee_set, place)
         remarks = [place.reason, self._beside_remark(place, row.asked)]
         remarks += [self._wear_remark(place), self._plate_remark(from_plate)]

@@ -102,3 +102,13 @@ class Event:
     def round(self, number):
         """The Round of that number, or None."""
         return next((one for one in self.rounds if one.number == number), None)
+
+    def plays(self, number, hole):
+        """Whether a round plays a hole; one that is not set out is taken to play them all."""
+        held = self.round(number)
+        return held is None or not held.holes or hole in held.holes
+
+    def holes_in_play(self, numbers):
+        """Those of the hole numbers that some round plays; all of them while there is no round."""
+        rounds = [one.number for one in self.rounds]
+        return tuple(hole for hole in numbers if not rounds or any(self.plays(one, hole) for one in rounds))

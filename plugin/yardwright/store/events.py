@@ -211,11 +211,12 @@ _READERS = {
 # Writing
 
 
-def write_event(course_layers, event):
+def write_event(course_layers, event, with_lengths=False):
     """Write an Event's own row, its rounds and its flights; an event of that name is changed to it.
 
-    Rounds and flights that the Event lacks go. Lengths and pins stay as they are: see ``write_lengths`` and
-    ``write_pins``. Raises YardwrightError.
+    Rounds and flights that the Event lacks go; with_lengths: its lengths are written too, and those it lacks
+    go. Else they stay as they are, as pins always do: see ``write_lengths`` and ``write_pins``. Raises
+    YardwrightError.
     """
     name = _name(event.name)
     change = _Change(course_layers)
@@ -226,6 +227,11 @@ def write_event(course_layers, event):
         change.put("event_flight", (name, one.name.strip()), {"tee_set": one.tee_set})
     change.drop("event_round", name, {(name, one.number) for one in event.rounds})
     change.drop("event_flight", name, {(name, one.name.strip()) for one in event.flights})
+    if with_lengths:
+        keys = [(name, one.round, one.flight.strip(), one.hole) for one in event.lengths]
+        for key, one in zip(keys, event.lengths):
+            change.put("event_length", key, {"yards": _yards(one.length)})
+        change.drop("event_length", name, set(keys))
     change.write()
 
 

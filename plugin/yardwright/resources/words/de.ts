@@ -4,6 +4,16 @@
 <context>
     <name>Yardwright</name>
     <message>
+        <location filename="../../desk/tees_dialog.py"/>
+        <source>&amp;Add a flight</source>
+        <translation>Gruppe &amp;hinzufügen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_settings.py"/>
+        <source>&amp;Add a round</source>
+        <translation>Runde &amp;hinzufügen</translation>
+    </message>
+    <message>
         <location filename="../../desk/toolbar.py"/>
         <source>&amp;Approach up</source>
         <translation>Annä&amp;herung oben</translation>
@@ -17,6 +27,11 @@
         <location filename="../../desk/toolbar.py"/>
         <source>&amp;Bring features in…</source>
         <translation>Objekte &amp;einlesen…</translation>
+    </message>
+    <message>
+        <location filename="../../desk/tees_dialog.py"/>
+        <source>&amp;Bring lengths in…</source>
+        <translation>Längen ein&amp;lesen…</translation>
     </message>
     <message>
         <location filename="../../desk/event_panel.py"/>
@@ -154,6 +169,11 @@
         <translation>Auf &amp;Karte zeigen</translation>
     </message>
     <message>
+        <location filename="../../desk/tees_dialog.py"/>
+        <source>&amp;Show the tee</source>
+        <translation>Abschlag &amp;zeigen</translation>
+    </message>
+    <message>
         <location filename="../../desk/toolbar.py"/>
         <source>&amp;Start a course…</source>
         <translation>Platz &amp;anlegen…</translation>
@@ -182,6 +202,11 @@
         <location filename="../../store/writing.py"/>
         <source>(none)</source>
         <translation>(keine)</translation>
+    </message>
+    <message>
+        <location filename="../../desk/tees_dialog.py"/>
+        <source>(the one of its own name)</source>
+        <translation>(das ihres eigenen Namens)</translation>
     </message>
     <message>
         <location filename="../../desk/hole_panel.py"/>
@@ -280,6 +305,11 @@
         <translation>Ein Objekt der Art „{kind}“ hat keine Geometrie.</translation>
     </message>
     <message>
+        <location filename="../../desk/event_draft.py"/>
+        <source>A flight has no name.</source>
+        <translation>Eine Gruppe hat keinen Namen.</translation>
+    </message>
+    <message>
         <location filename="../../store/committee.py"/>
         <source>A line must read round,flight,hole,yards.</source>
         <translation>Eine Zeile muss round,flight,hole,yards lauten.</translation>
@@ -323,6 +353,16 @@
         <location filename="../../imagery/window.py"/>
         <source>A picture of {width} x {height} pixels does not fit into memory.</source>
         <translation>Ein Bild von {width} x {height} Pixeln passt nicht in den Arbeitsspeicher.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_settings.py"/>
+        <source>A pin nearer to the green’s margin is remarked</source>
+        <translation>Eine Lochposition näher am Rand des Grüns bekommt eine Bemerkung</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_settings.py"/>
+        <source>A pin on steeper ground is remarked</source>
+        <translation>Eine Lochposition auf steilerem Grund bekommt eine Bemerkung</translation>
     </message>
     <message>
         <location filename="../../processing/measure_course.py"/>
@@ -390,6 +430,11 @@
         <translation>Eine Spalte „{column}“ ergänzen, die zu jedem Punkt seinen Umriss nennt, oder eine andere Art (KIND) wählen.</translation>
     </message>
     <message>
+        <location filename="../../desk/tees_dialog.py"/>
+        <source>Add a flight, then type the lengths of its holes.</source>
+        <translation>Eine Gruppe hinzufügen, dann die Längen ihrer Bahnen eintragen.</translation>
+    </message>
+    <message>
         <location filename="../../desk/event_panel.py"/>
         <source>Add a round</source>
         <translation>Runde hinzufügen</translation>
@@ -410,8 +455,19 @@
         <translation>Zum Projekt hinzufügen: {}.</translation>
     </message>
     <message>
+        <location filename="../../desk/tees_dialog.py"/>
+        <source>Adds a flight; give it a name and choose its tee set</source>
+        <translation>Fügt eine Gruppe hinzu; Namen geben und Abschlagset wählen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_settings.py"/>
+        <source>Adds the next round, on all holes of the course</source>
+        <translation>Fügt die nächste Runde hinzu, über alle Bahnen des Platzes</translation>
+    </message>
+    <message>
         <location filename="../../desk/audit_dialog.py"/>
         <location filename="../../desk/event_panel.py"/>
+        <location filename="../../desk/tees_dialog.py"/>
         <location filename="../../desk/toolbar.py"/>
         <source>All files</source>
         <translation>Alle Dateien</translation>
@@ -483,6 +539,7 @@
         <translation>Die Tabellen stattdessen als csv ausgeben lassen.</translation>
     </message>
     <message>
+        <location filename="../../desk/length_table.py"/>
         <location filename="../../guide/sheets.py"/>
         <source>Asked</source>
         <translation>Verlangt</translation>
@@ -517,6 +574,11 @@
         <location filename="../../guide/event_sheets.py"/>
         <source>Audit sheet for the committee</source>
         <translation>Prüfblatt für die Spielleitung</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_settings.py"/>
+        <source>Audit: the same up to</source>
+        <translation>Abgleich: gleich bis</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -623,6 +685,7 @@
     <message>
         <location filename="../../desk/audit_dialog.py"/>
         <location filename="../../desk/event_panel.py"/>
+        <location filename="../../desk/tees_dialog.py"/>
         <location filename="../../processing/committee.py"/>
         <location filename="../../processing/start_course.py"/>
         <source>CSV (*.csv *.txt)</source>
@@ -1030,6 +1093,7 @@
     <message>
         <location filename="../../desk/audit_dialog.py"/>
         <location filename="../../desk/event_panel.py"/>
+        <location filename="../../desk/tees_dialog.py"/>
         <source>Copy the rows in the spreadsheet, with their headings, then paste.</source>
         <translation>Die Zeilen in der Tabelle mit ihren Überschriften kopieren, dann einfügen.</translation>
     </message>
@@ -1445,6 +1509,7 @@
     </message>
     <message>
         <location filename="../../desk/event_panel.py"/>
+        <location filename="../../desk/event_settings.py"/>
         <location filename="../../model/kinds.py"/>
         <location filename="../../processing/committee.py"/>
         <location filename="../../processing/event_sheets.py"/>
@@ -1545,10 +1610,13 @@
     </message>
     <message>
         <location filename="../../desk/event_dialog.py"/>
+        <location filename="../../desk/event_settings.py"/>
         <source>First day</source>
         <translation>Erster Tag</translation>
     </message>
     <message>
+        <location filename="../../desk/bring_lengths.py"/>
+        <location filename="../../desk/tees_dialog.py"/>
         <location filename="../../guide/sheets.py"/>
         <location filename="../../model/kinds.py"/>
         <source>Flight</source>
@@ -1558,6 +1626,21 @@
         <location filename="../../model/kinds.py"/>
         <source>Flight of an event</source>
         <translation>Gruppe eines Wettspiels</translation>
+    </message>
+    <message>
+        <location filename="../../desk/tees_dialog.py"/>
+        <source>Flights</source>
+        <translation>Gruppen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/tees_dialog.py"/>
+        <source>Flights and lengths</source>
+        <translation>Gruppen und Längen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/tees_dialog.py"/>
+        <source>Flights and tees of “{}”</source>
+        <translation>Gruppen und Abschläge von „{}“</translation>
     </message>
     <message>
         <location filename="../../desk/dates_panel.py"/>
@@ -1605,6 +1688,11 @@
         <location filename="../../guide/sheets.py"/>
         <source>From</source>
         <translation>Seite</translation>
+    </message>
+    <message>
+        <location filename="../../desk/length_table.py"/>
+        <source>From front</source>
+        <translation>Ab Vorderkante</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -1680,6 +1768,11 @@
         <location filename="../../desk/figures.py"/>
         <source>From the tee, along the line of play</source>
         <translation>Vom Abschlag, entlang der Spiellinie</translation>
+    </message>
+    <message>
+        <location filename="../../desk/length_table.py"/>
+        <source>From the tee’s front edge back to the markers, along the line of play</source>
+        <translation>Von der Vorderkante des Abschlags zurück zu den Markierungen, entlang der Spiellinie</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -1893,6 +1986,7 @@
     </message>
     <message>
         <location filename="../../desk/audit_dialog.py"/>
+        <location filename="../../desk/bring_lengths.py"/>
         <location filename="../../desk/bring_pins.py"/>
         <location filename="../../desk/figures.py"/>
         <location filename="../../desk/hole_panel.py"/>
@@ -1938,6 +2032,7 @@
     </message>
     <message>
         <location filename="../../desk/checks_panel.py"/>
+        <location filename="../../desk/length_table.py"/>
         <location filename="../../desk/propose_dialog.py"/>
         <source>Hole {}</source>
         <translation>Bahn {}</translation>
@@ -1957,6 +2052,26 @@
         <location filename="../../desk/toolbar.py"/>
         <source>Hole {} has no line of play, so it cannot be looked at.</source>
         <translation>Bahn {} hat keine Spiellinie und lässt sich nicht zeigen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/tees_dialog.py"/>
+        <source>Hole {}, {}: asked for {} {}, plays {} {}. The markers stand {} {} from the tee’s front, with {} {} of tee behind them.</source>
+        <translation>Bahn {}, {}: gewünscht {} {}, spielt {} {}. Die Markierungen stehen {} {} hinter der Vorderkante des Abschlags, dahinter bleiben {} {} Abschlag.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/tees_dialog.py"/>
+        <source>Hole {}, {}: no length is asked for; the tee set plays {} {}.</source>
+        <translation>Bahn {}, {}: Keine Länge gewünscht; das Abschlagset spielt {} {}.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/tees_dialog.py"/>
+        <source>Hole {}, {}: the tee set has no length here.</source>
+        <translation>Bahn {}, {}: Das Abschlagset hat hier keine Länge.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/tees_dialog.py"/>
+        <source>Hole {}, {}: {} {} cannot be set.</source>
+        <translation>Bahn {}, {}: {} {} ist nicht zu stecken.</translation>
     </message>
     <message>
         <location filename="../../desk/measure_dialog.py"/>
@@ -1982,6 +2097,7 @@
         <translation>Löcher von denen früherer Runden (yd)</translation>
     </message>
     <message>
+        <location filename="../../desk/event_settings.py"/>
         <location filename="../../model/kinds.py"/>
         <source>Holes in order of play</source>
         <translation>Bahnen in Spielreihenfolge</translation>
@@ -2005,6 +2121,11 @@
         <location filename="../../desk/figures.py"/>
         <source>How far it has to be moved to be true</source>
         <translation>Wie weit sie zu versetzen ist, damit sie stimmt</translation>
+    </message>
+    <message>
+        <location filename="../../desk/length_table.py"/>
+        <source>How long the hole shall play. Empty: the tee set’s own length, shown in grey</source>
+        <translation>Wie lang die Bahn spielen soll. Leer: die eigene Länge des Abschlagsets, grau gezeigt</translation>
     </message>
     <message>
         <location filename="../../desk/propose_dialog.py"/>
@@ -2124,6 +2245,11 @@
         <translation>Größer</translation>
     </message>
     <message>
+        <location filename="../../desk/event_settings.py"/>
+        <source>Last day</source>
+        <translation>Letzter Tag</translation>
+    </message>
+    <message>
         <location filename="../../desk/keeping.py"/>
         <source>Later</source>
         <translation>Später</translation>
@@ -2211,6 +2337,7 @@
         <translation>Ausgelassen ({count}), {why}: {things}</translation>
     </message>
     <message>
+        <location filename="../../desk/bring_lengths.py"/>
         <location filename="../../desk/figures.py"/>
         <location filename="../../desk/hole_panel.py"/>
         <location filename="../../desk/map_figures.py"/>
@@ -2225,8 +2352,14 @@
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
+        <location filename="../../desk/tees_dialog.py"/>
         <source>Lengths</source>
         <translation>Längen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/bring_lengths.py"/>
+        <source>Lengths read</source>
+        <translation>Gelesene Längen</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -2234,6 +2367,7 @@
         <translation>Lizenz</translation>
     </message>
     <message>
+        <location filename="../../desk/bring_lengths.py"/>
         <location filename="../../desk/bring_pins.py"/>
         <source>Line</source>
         <translation>Zeile</translation>
@@ -2419,7 +2553,9 @@
         <translation>Marke</translation>
     </message>
     <message>
+        <location filename="../../desk/bring_lengths.py"/>
         <location filename="../../desk/figures.py"/>
+        <location filename="../../desk/length_table.py"/>
         <source>Markers</source>
         <translation>Marken</translation>
     </message>
@@ -2427,6 +2563,11 @@
         <location filename="../../model/kinds.py"/>
         <source>Markers may be out by (yd)</source>
         <translation>Erlaubter Fehler der Marken (yd)</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_settings.py"/>
+        <source>Markers move across the tee to keep clear of the worn places of earlier rounds</source>
+        <translation>Markierungen rücken quer über den Abschlag, um abgespielte Stellen früherer Runden zu meiden</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -2492,6 +2633,11 @@
         <location filename="../../desk/repairing.py"/>
         <source>Mend it with QGIS’s own tools.</source>
         <translation>Mit den Werkzeugen von QGIS beheben.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/tees_dialog.py"/>
+        <source>Mend it, then try again.</source>
+        <translation>Berichtigen, dann erneut versuchen.</translation>
     </message>
     <message>
         <location filename="../../store/committee.py"/>
@@ -3053,6 +3199,7 @@
     </message>
     <message>
         <location filename="../../desk/event_panel.py"/>
+        <location filename="../../desk/tees_dialog.py"/>
         <source>Pas&amp;te</source>
         <translation>Ein&amp;fügen</translation>
     </message>
@@ -3092,6 +3239,11 @@
         <translation>Lochposition Runde {number}, Bahn {hole}: {reason}.</translation>
     </message>
     <message>
+        <location filename="../../desk/event_settings.py"/>
+        <source>Pin to the margin, at least</source>
+        <translation>Lochposition zum Rand, mindestens</translation>
+    </message>
+    <message>
         <location filename="../../desk/audit_dialog.py"/>
         <location filename="../../desk/propose_dialog.py"/>
         <source>Pins</source>
@@ -3121,6 +3273,21 @@
         <location filename="../../guide/event_sheets.py"/>
         <source>Pins of all rounds on one green</source>
         <translation>Lochpositionen aller Runden auf einem Grün</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_settings.py"/>
+        <source>Pins of one green nearer are remarked</source>
+        <translation>Nähere Lochpositionen eines Grüns bekommen eine Bemerkung</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_settings.py"/>
+        <source>Pins of two rounds apart, at least</source>
+        <translation>Abstand der Lochpositionen zweier Runden, mindestens</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_settings.py"/>
+        <source>Pins so little apart count as the same</source>
+        <translation>Lochpositionen mit so wenig Abstand gelten als gleich</translation>
     </message>
     <message>
         <location filename="../../guide/sheets.py"/>
@@ -3174,6 +3341,11 @@
         <translation>Setzt die angehakten Lochpositionen.</translation>
     </message>
     <message>
+        <location filename="../../desk/length_table.py"/>
+        <source>Plate</source>
+        <translation>Platte</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <source>Play</source>
         <translation>Spielen</translation>
@@ -3184,6 +3356,7 @@
         <translation>Spielrichtung &amp;oben</translation>
     </message>
     <message>
+        <location filename="../../desk/event_settings.py"/>
         <location filename="../../model/kinds.py"/>
         <source>Played on</source>
         <translation>Gespielt am</translation>
@@ -3239,6 +3412,11 @@
         <translation>Stellt die Angaben der Spielleitung neben die gezeichneten Lochpositionen; ihre oder unsere wird einzeln entschieden, und die Entscheidung wird festgehalten.</translation>
     </message>
     <message>
+        <location filename="../../desk/bring_lengths.py"/>
+        <source>Puts them into the table of lengths</source>
+        <translation>Übernimmt sie in die Tabelle der Längen</translation>
+    </message>
+    <message>
         <location filename="../../guide/rendered.py"/>
         <source>QGIS could not draw the image: {reasons}.</source>
         <translation>QGIS konnte das Bild nicht darstellen: {reasons}.</translation>
@@ -3267,6 +3445,11 @@
         <location filename="../../desk/measure_dialog.py"/>
         <source>Read the course again and measure anew. Edits are followed by themselves.</source>
         <translation>Den Platz erneut lesen und neu messen. Änderungen werden von selbst übernommen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/tees_dialog.py"/>
+        <source>Reads round, flight, hole and yards from a file; what is read is listed first</source>
+        <translation>Liest round, flight, hole und yards aus einer Datei; das Gelesene wird zuerst aufgelistet</translation>
     </message>
     <message>
         <location filename="../../desk/audit_dialog.py"/>
@@ -3365,9 +3548,11 @@
     </message>
     <message>
         <location filename="../../desk/audit_dialog.py"/>
+        <location filename="../../desk/bring_lengths.py"/>
         <location filename="../../desk/bring_pins.py"/>
         <location filename="../../desk/event_panel.py"/>
         <location filename="../../desk/propose_dialog.py"/>
+        <location filename="../../desk/tees_dialog.py"/>
         <location filename="../../guide/sheets.py"/>
         <location filename="../../model/kinds.py"/>
         <location filename="../../processing/event_sheets.py"/>
@@ -3392,10 +3577,22 @@
     </message>
     <message>
         <location filename="../../desk/event_panel.py"/>
+        <location filename="../../desk/event_settings.py"/>
         <location filename="../../desk/propose_dialog.py"/>
         <location filename="../../desk/sheets_dialog.py"/>
+        <location filename="../../desk/tees_dialog.py"/>
         <source>Round {}</source>
         <translation>Runde {}</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_draft.py"/>
+        <source>Round {} cannot be taken out, for it has pins: {}.</source>
+        <translation>Runde {} kann nicht herausgenommen werden, denn sie hat Lochpositionen: {}.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>Round {} does not play hole {}.</source>
+        <translation>Runde {} spielt Bahn {} nicht.</translation>
     </message>
     <message>
         <location filename="../../desk/propose_dialog.py"/>
@@ -3409,8 +3606,14 @@
     </message>
     <message>
         <location filename="../../desk/event_dialog.py"/>
+        <location filename="../../desk/event_settings.py"/>
         <source>Rounds</source>
         <translation>Runden</translation>
+    </message>
+    <message>
+        <location filename="../../desk/tees_dialog.py"/>
+        <source>Rounds and limits</source>
+        <translation>Runden und Grenzen</translation>
     </message>
     <message>
         <location filename="../../desk/event_dialog.py"/>
@@ -3668,6 +3871,11 @@
         <translation>Gefälle</translation>
     </message>
     <message>
+        <location filename="../../desk/event_settings.py"/>
+        <source>Slope at a pin, at most</source>
+        <translation>Gefälle an einer Lochposition, höchstens</translation>
+    </message>
+    <message>
         <location filename="../../model/kinds.py"/>
         <location filename="../../processing/import_features.py"/>
         <source>Source</source>
@@ -3684,6 +3892,7 @@
         <translation>Pfähle nicht bekannt</translation>
     </message>
     <message>
+        <location filename="../../desk/event_settings.py"/>
         <location filename="../../model/kinds.py"/>
         <source>Start</source>
         <translation>Start</translation>
@@ -3712,6 +3921,11 @@
         <location filename="../../desk/event_panel.py"/>
         <source>Start an event, empty or as a copy of the one in hand</source>
         <translation>Ein Wettspiel anlegen, leer oder als Kopie des gewählten</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_settings.py"/>
+        <source>Start of round {}</source>
+        <translation>Start der Runde {}</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -3763,6 +3977,11 @@
         <location filename="../../measure/checks_of_rows.py"/>
         <source>Stroke index {index} is hole {other}’s too.</source>
         <translation>Stroke Index {index} hat auch Bahn {other}.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_settings.py"/>
+        <source>Such as 2026-05-02; it may be left empty</source>
+        <translation>Etwa 2026-05-02; darf leer bleiben</translation>
     </message>
     <message>
         <location filename="../../desk/dates_panel.py"/>
@@ -3840,6 +4059,21 @@
         <translation>&amp;Kopierte Zeilen übernehmen</translation>
     </message>
     <message>
+        <location filename="../../desk/tees_dialog.py"/>
+        <source>Take flight &amp;out</source>
+        <translation>Gruppe h&amp;erausnehmen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_draft.py"/>
+        <source>Take its pins out first, then the round.</source>
+        <translation>Zuerst ihre Lochpositionen herausnehmen, dann die Runde.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>Take one of its holes in hand, or change its holes under “Flights and tees”.</source>
+        <translation>Eine ihrer Bahnen wählen, oder ihre Bahnen unter „Gruppen und Abschläge“ ändern.</translation>
+    </message>
+    <message>
         <location filename="../../store/events.py"/>
         <location filename="../../store/tables.py"/>
         <source>Take one of {forms}.</source>
@@ -3849,6 +4083,11 @@
         <location filename="../../desk/event_panel.py"/>
         <source>Take pins out</source>
         <translation>Lochpositionen herausnehmen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_settings.py"/>
+        <source>Take round &amp;out</source>
+        <translation>Runde h&amp;erausnehmen</translation>
     </message>
     <message>
         <location filename="../../store/course_file.py"/>
@@ -3871,6 +4110,11 @@
         <translation>Werkzeug nehmen</translation>
     </message>
     <message>
+        <location filename="../../desk/bring_lengths.py"/>
+        <source>Take them over</source>
+        <translation>Übernehmen</translation>
+    </message>
+    <message>
         <location filename="../../store/committee.py"/>
         <location filename="../../store/course_file.py"/>
         <source>Take yd or m.</source>
@@ -3880,6 +4124,16 @@
         <location filename="../../model/kinds.py"/>
         <source>Taken on</source>
         <translation>Aufgenommen am</translation>
+    </message>
+    <message>
+        <location filename="../../desk/tees_dialog.py"/>
+        <source>Takes the flight chosen out, with its lengths in all rounds</source>
+        <translation>Nimmt die gewählte Gruppe heraus, mit ihren Längen in allen Runden</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_settings.py"/>
+        <source>Takes the round chosen out, with its lengths</source>
+        <translation>Nimmt die gewählte Runde heraus, mit ihren Längen</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -3898,6 +4152,11 @@
         <translation>Abschlagmarkierungen von früheren Plätzen (yd)</translation>
     </message>
     <message>
+        <location filename="../../desk/event_settings.py"/>
+        <source>Tee markers of two rounds apart, at least</source>
+        <translation>Abstand der Abschlagmarkierungen zweier Runden, mindestens</translation>
+    </message>
+    <message>
         <location filename="../../measure/checks_of_holes.py"/>
         <source>Tee not saved yet names no tee set.</source>
         <translation>Ein noch nicht gespeicherter Abschlag nennt kein Abschlagset.</translation>
@@ -3905,9 +4164,15 @@
     <message>
         <location filename="../../desk/drawing_bar.py"/>
         <location filename="../../desk/hole_panel.py"/>
+        <location filename="../../desk/tees_dialog.py"/>
         <location filename="../../model/kinds.py"/>
         <source>Tee set</source>
         <translation>Abschlagset</translation>
+    </message>
+    <message>
+        <location filename="../../desk/tees_dialog.py"/>
+        <source>Tee set of the flight</source>
+        <translation>Abschlagset der Gruppe</translation>
     </message>
     <message>
         <location filename="../../desk/measure_dialog.py"/>
@@ -4005,6 +4270,8 @@
         <translation>Die Maße der Spielleitung überall, wo ein Grün sie haben kann und noch nichts entschieden wurde.</translation>
     </message>
     <message>
+        <location filename="../../desk/bring_lengths.py"/>
+        <location filename="../../desk/tees_dialog.py"/>
         <location filename="../../processing/set_tees.py"/>
         <source>The committee’s lengths</source>
         <translation>Längen der Spielleitung</translation>
@@ -4105,6 +4372,11 @@
         <translation>Der Platz hat noch keine Bahn: ihre Spiellinie zeichnen oder Objekte einlesen.</translation>
     </message>
     <message>
+        <location filename="../../desk/event_draft.py"/>
+        <source>The course has no hole {}.</source>
+        <translation>Der Platz hat keine Bahn {}.</translation>
+    </message>
+    <message>
         <location filename="../../processing/export_windows.py"/>
         <source>The course has no holes.</source>
         <translation>Der Platz hat keine Bahnen.</translation>
@@ -4193,6 +4465,11 @@
         <location filename="../../desk/event_panel.py"/>
         <source>The event has no round yet: add one.</source>
         <translation>Das Wettspiel hat noch keine Runde: eine hinzufügen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/tees_dialog.py"/>
+        <source>The event was changed elsewhere since this window opened. OK writes what stands here.</source>
+        <translation>Das Wettspiel wurde anderswo geändert, seit dieses Fenster offen ist. OK schreibt, was hier steht.</translation>
     </message>
     <message>
         <location filename="../../desk/event_panel.py"/>
@@ -4388,6 +4665,11 @@
         <translation>Die Werte des Bildes wurden so gespreizt, dass {low} schwarz und {high} weiß ist.</translation>
     </message>
     <message>
+        <location filename="../../desk/event_draft.py"/>
+        <source>The last day lies before the first.</source>
+        <translation>Der letzte Tag liegt vor dem ersten.</translation>
+    </message>
+    <message>
         <location filename="../../desk/dates_panel.py"/>
         <source>The layer is not in the project any more.</source>
         <translation>Der Layer ist nicht mehr im Projekt.</translation>
@@ -4508,6 +4790,11 @@
         <translation>Der Name des Wettspiels; es wird angelegt, wenn der Platz keines dieses Namens hat.</translation>
     </message>
     <message>
+        <location filename="../../desk/tees_dialog.py"/>
+        <source>The name of the flight; its lengths keep with it</source>
+        <translation>Der Name der Gruppe; ihre Längen bleiben bei ihr</translation>
+    </message>
+    <message>
         <location filename="../../processing/start_course.py"/>
         <source>The new course file (.gpkg). A file that exists is never overwritten.</source>
         <translation>Die neue Platzdatei (.gpkg). Eine vorhandene Datei wird nie überschrieben.</translation>
@@ -4593,6 +4880,11 @@
         <translation>Die Sicherungskopie „{path}“ stammt von einem neueren Yardwright.</translation>
     </message>
     <message>
+        <location filename="../../desk/tees_dialog.py"/>
+        <source>The round whose lengths are shown</source>
+        <translation>Die Runde, deren Längen gezeigt werden</translation>
+    </message>
+    <message>
         <location filename="../../desk/event_panel.py"/>
         <source>The round whose pins are shown and placed.</source>
         <translation>Die Runde, deren Lochpositionen gezeigt und gesetzt werden.</translation>
@@ -4603,6 +4895,11 @@
         <translation>Die Runde, deren Lochpositionen oder Abschläge auf dem Blatt stehen.</translation>
     </message>
     <message>
+        <location filename="../../desk/event_settings.py"/>
+        <source>The rounds. Holes in order of play such as 10-18,1-9; left empty all holes of the course are played in their own order. Only the holes of a round get pins, tees and a place on its sheets.</source>
+        <translation>Die Runden. Bahnen in Spielfolge, etwa 10-18,1-9; bleibt das Feld leer, werden alle Bahnen des Platzes in ihrer eigenen Folge gespielt. Nur die Bahnen einer Runde bekommen Lochpositionen, Abschläge und einen Platz auf ihren Blättern.</translation>
+    </message>
+    <message>
         <location filename="../../store/vector_source.py"/>
         <source>The rows of “{file}” are points, and the layer {kind} holds none.</source>
         <translation>Die Zeilen von „{file}“ sind Punkte, der Layer {kind} enthält aber keine.</translation>
@@ -4611,6 +4908,11 @@
         <location filename="../../desk/event_panel.py"/>
         <source>The same of figures that were copied from a spreadsheet, their headings with them.</source>
         <translation>Dasselbe mit Angaben, die samt Überschriften aus einer Tabelle kopiert wurden.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/tees_dialog.py"/>
+        <source>The same of rows copied from a spreadsheet, their headings with them</source>
+        <translation>Dasselbe mit Zeilen aus einer Tabellenkalkulation, samt Überschriften kopiert</translation>
     </message>
     <message>
         <location filename="../../measure/checks_of_rows.py"/>
@@ -4753,6 +5055,11 @@
         <translation>Das Abschlagset, für das gezeichnet und von dem gemessen wird</translation>
     </message>
     <message>
+        <location filename="../../desk/tees_dialog.py"/>
+        <source>The tee set whose tees the flight plays from</source>
+        <translation>Das Abschlagset, von dessen Abschlägen die Gruppe spielt</translation>
+    </message>
+    <message>
         <location filename="../../measure/checks_of_holes.py"/>
         <source>The tee set “{name}” is not in the table of tee sets.</source>
         <translation>Das Abschlagset „{name}“ steht nicht in der Tabelle der Abschlagsets.</translation>
@@ -4821,6 +5128,11 @@
         <location filename="../../desk/keeping.py"/>
         <source>There already: {}.</source>
         <translation>Schon vorhanden: {}.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_draft.py"/>
+        <source>There are two flights “{}”.</source>
+        <translation>Es gibt zwei Gruppen „{}“.</translation>
     </message>
     <message>
         <location filename="../../store/events.py"/>
@@ -4895,6 +5207,7 @@
     <message>
         <location filename="../../desk/audit_dialog.py"/>
         <location filename="../../desk/event_panel.py"/>
+        <location filename="../../desk/tees_dialog.py"/>
         <source>There is no text on the clipboard.</source>
         <translation>In der Zwischenablage ist kein Text.</translation>
     </message>
@@ -5086,6 +5399,11 @@
         <translation>Zwei Spiellinien haben die Nummer {number}: Eine wird ausgelassen.</translation>
     </message>
     <message>
+        <location filename="../../desk/tees_dialog.py"/>
+        <source>Type how long a hole shall play; empty, it plays the tee set’s own length, shown in grey. Beside it stand the markers: how far back from the tee’s front, where from the plate, and whether the tee allows the length. The place chosen is shown on the map.</source>
+        <translation>Eintragen, wie lang eine Bahn spielen soll; leer spielt sie die eigene Länge des Abschlagsets, grau gezeigt. Daneben stehen die Markierungen: wie weit hinter der Vorderkante des Abschlags, wo von der Platte aus, und ob der Abschlag die Länge zulässt. Die gewählte Stelle ist auf der Karte zu sehen.</translation>
+    </message>
+    <message>
         <location filename="../../__init__.py"/>
         <source>Type “{command}” in a terminal, then start QGIS again.</source>
         <translation>In einem Terminal „{command}“ eingeben und QGIS neu starten.</translation>
@@ -5193,6 +5511,11 @@
         <translation>Was angehakt ist, wird gesetzt. Ein Haken an einer Runde gilt für alle ihre Bahnen.</translation>
     </message>
     <message>
+        <location filename="../../desk/event_settings.py"/>
+        <source>What is to be kept</source>
+        <translation>Was einzuhalten ist</translation>
+    </message>
+    <message>
         <location filename="../../desk/measure_dialog.py"/>
         <source>What is to be said of the course as a whole and of no single figure.</source>
         <translation>Was zum Platz als Ganzem und zu keinem einzelnen Maß zu sagen ist.</translation>
@@ -5263,6 +5586,11 @@
         <translation>Was ausgelassen wurde und warum</translation>
     </message>
     <message>
+        <location filename="../../desk/bring_lengths.py"/>
+        <source>What was read, line by line, and what the tee allows of it.</source>
+        <translation>Was gelesen wurde, Zeile für Zeile, und was der Abschlag davon zulässt.</translation>
+    </message>
+    <message>
         <location filename="../../desk/repairing.py"/>
         <source>What was to be repaired has been changed or deleted since it was checked.</source>
         <translation>Was repariert werden sollte, wurde seit der Prüfung geändert oder gelöscht.</translation>
@@ -5276,6 +5604,11 @@
         <location filename="../../desk/audit_dialog.py"/>
         <source>When</source>
         <translation>Wann</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_settings.py"/>
+        <source>Where groups start; it changes no figure</source>
+        <translation>Wo gestartet wird; ändert kein Maß</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -5308,6 +5641,11 @@
         <translation>Wo die Spiellinie das Fairway verlässt</translation>
     </message>
     <message>
+        <location filename="../../desk/length_table.py"/>
+        <source>Where the markers stand, seen from the tee set’s permanent plate</source>
+        <translation>Wo die Markierungen stehen, von der Abschlagplatte des Abschlagsets aus</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <source>Whether it has to be carried to go on</source>
         <translation>Ob man hinüberschlagen muss, um weiterzukommen</translation>
@@ -5321,6 +5659,11 @@
         <location filename="../../desk/figures.py"/>
         <source>Whether it stands where it says</source>
         <translation>Ob sie dort steht, wo sie es angibt</translation>
+    </message>
+    <message>
+        <location filename="../../desk/length_table.py"/>
+        <source>Whether the tee allows the length asked for</source>
+        <translation>Ob der Abschlag die gewünschte Länge zulässt</translation>
     </message>
     <message>
         <location filename="../../desk/sheets_dialog.py"/>
@@ -5341,6 +5684,11 @@
         <location filename="../../desk/audit_dialog.py"/>
         <source>Who decides; it stands in the log beside each decision.</source>
         <translation>Wer entscheidet; steht bei jeder festgehaltenen Entscheidung.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/tees_dialog.py"/>
+        <source>Who plays the same lengths, and the tee set whose tees they play from.</source>
+        <translation>Wer dieselben Längen spielt, und das Abschlagset, von dessen Abschlägen.</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -5409,6 +5757,11 @@
         <translation>Die Maße der Bahn auf die Karte schreiben: bis und über Hindernisse, zum Grün, seine Größe</translation>
     </message>
     <message>
+        <location filename="../../desk/event_draft.py"/>
+        <source>Write the numbers of its holes in the order of play, such as 10-18,1-9.</source>
+        <translation>Die Nummern seiner Bahnen in Spielfolge schreiben, etwa 10-18,1-9.</translation>
+    </message>
+    <message>
         <location filename="../../measure/checks_of_holes.py"/>
         <source>Write the par into the hole’s form: where the approach is taken from depends on it.</source>
         <translation>Das Par ins Formular der Bahn eintragen: Davon hängt ab, von wo die Annäherung genommen wird.</translation>
@@ -5427,6 +5780,16 @@
         <location filename="../../measure/checks_of_rows.py"/>
         <source>Write them into the holes’ forms.</source>
         <translation>In die Formulare der Bahnen eintragen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_draft.py"/>
+        <source>Write year, month and day, such as 2026-05-02.</source>
+        <translation>Jahr, Monat und Tag schreiben, etwa 2026-05-02.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/tees_dialog.py"/>
+        <source>Writes all of it into the layers, for you to save</source>
+        <translation>Schreibt alles in die Layer; gespeichert wird es von Ihnen</translation>
     </message>
     <message>
         <location filename="../../desk/sheets_dialog.py"/>
@@ -5487,6 +5850,11 @@
         <location filename="../../desk/dates.py"/>
         <source>Zoom the map to the course, then try again.</source>
         <translation>Die Karte auf den Platz zoomen, dann erneut versuchen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/tees_dialog.py"/>
+        <source>Zooms the map to the markers chosen</source>
+        <translation>Zoomt die Karte auf die gewählten Markierungen</translation>
     </message>
     <message>
         <location filename="../../desk/checks_panel.py"/>
@@ -5770,6 +6138,7 @@
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
+        <location filename="../../desk/length_table.py"/>
         <location filename="../../measure/par.py"/>
         <source>fits</source>
         <translation>passt</translation>
@@ -5878,6 +6247,11 @@
         <translation>Bahn</translation>
     </message>
     <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>hole {hole} is left out: round {round} does not play it</source>
+        <translation>Bahn {hole} ist weggelassen: Runde {round} spielt sie nicht</translation>
+    </message>
+    <message>
         <location filename="../../measure/fair.py"/>
         <source>hole {hole} of round {round} is left out of the balance: {reason}</source>
         <translation>Bahn {hole} in Runde {round} fehlt in der Verteilung: {reason}</translation>
@@ -5928,6 +6302,7 @@
         <translation>Bilddatum</translation>
     </message>
     <message>
+        <location filename="../../desk/length_table.py"/>
         <location filename="../../measure/pin_audit.py"/>
         <source>impossible</source>
         <translation>unmöglich</translation>
@@ -6135,6 +6510,7 @@
         <translation>links der Mitte</translation>
     </message>
     <message>
+        <location filename="../../desk/bring_lengths.py"/>
         <location filename="../../desk/bring_pins.py"/>
         <source>left out: {}</source>
         <translation>ausgelassen: {}</translation>
@@ -6143,6 +6519,11 @@
         <location filename="../../model/kinds.py"/>
         <source>length for a flight</source>
         <translation>Länge für einen Flight</translation>
+    </message>
+    <message>
+        <location filename="../../desk/length_table.py"/>
+        <source>level</source>
+        <translation>auf Höhe</translation>
     </message>
     <message>
         <location filename="../../guide/sheets.py"/>
@@ -6242,6 +6623,11 @@
         <translation>mittel</translation>
     </message>
     <message>
+        <location filename="../../desk/tees_dialog.py"/>
+        <source>name of the flight</source>
+        <translation>Name der Gruppe</translation>
+    </message>
+    <message>
         <location filename="../../desk/dates_panel.py"/>
         <source>no</source>
         <translation>nein</translation>
@@ -6276,6 +6662,11 @@
         <location filename="../../measure/tee_setting.py"/>
         <source>no length is asked for</source>
         <translation>keine Länge gewünscht</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_settings.py"/>
+        <source>no limit</source>
+        <translation>keine Grenze</translation>
     </message>
     <message>
         <location filename="../../measure/course.py"/>
@@ -6407,6 +6798,7 @@
         <translation>ein noch nicht gespeichertes</translation>
     </message>
     <message>
+        <location filename="../../desk/event_settings.py"/>
         <location filename="../../model/event.py"/>
         <source>one tee</source>
         <translation>ein Abschlag</translation>
@@ -6495,6 +6887,11 @@
         <translation>{} spielen</translation>
     </message>
     <message>
+        <location filename="../../desk/length_table.py"/>
+        <source>plays {}</source>
+        <translation>spielt {}</translation>
+    </message>
+    <message>
         <location filename="../../processing/export_windows.py"/>
         <source>png keeps every pixel as it is; jpeg makes smaller files, white where the image ends.</source>
         <translation>png behält jedes Pixel, wie es ist; jpeg ergibt kleinere Dateien, weiß, wo das Bild endet.</translation>
@@ -6567,6 +6964,12 @@
         <translation>Runde {number} hat noch keine Lochposition</translation>
     </message>
     <message>
+        <location filename="../../desk/bring_lengths.py"/>
+        <location filename="../../desk/bring_pins.py"/>
+        <source>round {} does not play hole {}</source>
+        <translation>in Runde {} wird Bahn {} nicht gespielt</translation>
+    </message>
+    <message>
         <location filename="../../measure/pin_audit.py"/>
         <source>same</source>
         <translation>gleich</translation>
@@ -6597,6 +7000,7 @@
         <translation>kürzer, als der Abschlag zulässt: An seiner Vorderkante sind es {distance}</translation>
     </message>
     <message>
+        <location filename="../../desk/event_settings.py"/>
         <location filename="../../model/event.py"/>
         <source>shotgun</source>
         <translation>Kanonenstart</translation>
@@ -7027,6 +7431,7 @@
         <translation>Knick bei {}</translation>
     </message>
     <message>
+        <location filename="../../desk/event_settings.py"/>
         <location filename="../../model/event.py"/>
         <source>two tees</source>
         <translation>zwei Abschläge</translation>
@@ -7075,6 +7480,11 @@
         <location filename="../../processing/start_course.py"/>
         <source>yd or m; it can be changed later.</source>
         <translation>yd oder m; lässt sich später ändern.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_settings.py"/>
+        <source>year-month-day</source>
+        <translation>Jahr-Monat-Tag</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -7634,6 +8044,16 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <translation>{} ({})</translation>
     </message>
     <message>
+        <location filename="../../desk/length_table.py"/>
+        <source>{} ahead</source>
+        <translation>{} davor</translation>
+    </message>
+    <message>
+        <location filename="../../desk/length_table.py"/>
+        <source>{} behind</source>
+        <translation>{} dahinter</translation>
+    </message>
+    <message>
         <location filename="../../desk/hole_drawing.py"/>
         <source>{} deep</source>
         <translation>{} tief</translation>
@@ -7647,6 +8067,11 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <location filename="../../desk/checks_panel.py"/>
         <source>{} doubtful</source>
         <translation>{} zweifelhaft</translation>
+    </message>
+    <message>
+        <location filename="../../desk/bring_lengths.py"/>
+        <source>{} lengths can be taken over, {} lines cannot. Nothing is written yet.</source>
+        <translation>{} Längen können übernommen werden, {} Zeilen nicht. Noch ist nichts geschrieben.</translation>
     </message>
     <message>
         <location filename="../../processing/set_tees.py"/>
@@ -7974,6 +8399,16 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <location filename="../../desk/dates.py"/>
         <source>“{}” is no date.</source>
         <translation>„{}“ ist kein Datum.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/length_table.py"/>
+        <source>“{}” is no length of a hole.</source>
+        <translation>„{}“ ist keine Länge einer Bahn.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_draft.py"/>
+        <source>“{}” is not a day.</source>
+        <translation>„{}“ ist kein Tag.</translation>
     </message>
     <message>
         <location filename="../../processing/import_features.py"/>
