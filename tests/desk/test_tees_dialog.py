@@ -7,7 +7,8 @@ import pytest
 from qgis.core import QgsPointXY, QgsRectangle
 from qgis.PyQt import sip
 from qgis.PyQt.QtCore import Qt
-from qgis.PyQt.QtWidgets import QApplication, QDialog
+from qgis.PyQt.QtTest import QTest
+from qgis.PyQt.QtWidgets import QApplication, QDialog, QLineEdit
 
 from tests.desk.conftest import GRID, YARD, at, box
 from tests.desk.test_drawing import drawing  # noqa: F401  the fixture
@@ -139,6 +140,29 @@ def test_a_hole_without_place_has_no_mark(window):
     type_in(window, 1, "365")
     window.view.setCurrentIndex(cell(window, 2, ASKED))
     assert window._markers == [] and not window.show_button.isEnabled()
+
+
+def test_lengths_are_typed_down_the_card(window):
+    """Tab goes on to the next hole of the flight and lets it be typed; Enter ends typing, not the window."""
+    window.add_button.click()
+    window.rename(1, "Ladies")
+    window.view.setFocus()
+    window.view.setCurrentIndex(cell(window, 1, ASKED))
+    seen = []
+    for text in ("365", "", "150"):
+        window.view.edit(window.view.currentIndex())
+        editor = window.view.viewport().findChildren(QLineEdit)[-1]
+        editor.setText(text)
+        QTest.keyClick(editor, Qt.Key.Key_Tab)
+        seen.append((window.view.currentIndex().row(), window.view.currentIndex().column()))
+    assert seen == [(1, 0), (2, 0), (0, 4)]
+    assert {key: round(one / YARD) for key, one in window.draft.lengths.items()} == {
+        (1, 0, 1): 365,
+        (1, 0, 3): 150,
+    }
+    editor = window.view.viewport().findChildren(QLineEdit)[-1]
+    QTest.keyClick(editor, Qt.Key.Key_Return)
+    assert window.isVisible() and stored(window).lengths == ()
 
 
 def test_ok_writes_all_in_one_step_a_layer_and_saves_nothing(window, panel):  # noqa: F811

@@ -226,7 +226,8 @@ def test_any_page_is_either_legible_or_refused(count, width, height, radius):
         try:
             sheet = make()
         except YardwrightError as error:
-            assert error.remedy and min(width, height) < 110
+            # Thirteen greens cannot be parted into pages of nine or more, as a page larger than 4.25 x 7 in asks.
+            assert error.remedy and min(width, height) < 125
             continue
         assert sheet.scale >= 480
         for page in sheet.pages:

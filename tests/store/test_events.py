@@ -279,6 +279,21 @@ def test_an_event_written_again_is_changed(cup):
     assert len(rows(cup, "event")) == 2 and len(rows(cup, "event_round")) == 2
 
 
+def test_an_event_written_with_its_lengths_has_no_others(cup):
+    from yardwright.store.events import write_event
+
+    before = read(cup)
+    write_event(cup, replace(before, lengths=()))
+    assert read(cup).lengths == before.lengths
+    kept = replace(before.lengths[0], length=320.0)
+    write_event(cup, replace(before, lengths=(kept,)), with_lengths=True)
+    after = read(cup)
+    assert [(one.round, one.flight, one.hole) for one in after.lengths] == [
+        (kept.round, kept.flight, kept.hole)
+    ]
+    assert after.lengths[0].length == pytest.approx(320.0) and after.pins == before.pins
+
+
 def test_an_event_without_a_name_is_refused(layers):
     from yardwright.store.events import write_event, write_lengths, write_pins
 

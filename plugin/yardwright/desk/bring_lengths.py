@@ -68,7 +68,7 @@ class LengthsDialog(QDialog):
         self.list.setAccessibleName(tr("Lengths read"))
         self.list.setWhatsThis(tr("What was read, line by line, and what the tee allows of it."))
         self.list.setHeaderLabels(
-            [tr("Line"), tr("Round"), tr("Flight"), tr("Hole"), tr("Length"), tr("Markers")]
+            [tr("Line"), tr("Round"), tr("Flight"), tr("Hole"), tr("Length"), tr("Verdict")]
         )
         lines = [
             (

@@ -80,7 +80,7 @@ class LengthTable(QAbstractTableModel):
             return text if role == Qt.ItemDataRole.DisplayRole else None
         number, column = divmod(section, COLUMNS)
         if role == Qt.ItemDataRole.DisplayRole:
-            heading = (tr("Asked"), tr("From front"), tr("Plate"), tr("Markers"))[column]
+            heading = (tr("Asked"), tr("From front"), tr("Plate"), tr("Verdict"))[column]
             return f"{self.flights[number][1] if column == ASKED else ''}\n{heading}"
         if role == Qt.ItemDataRole.ToolTipRole:
             return (

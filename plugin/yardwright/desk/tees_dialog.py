@@ -32,7 +32,7 @@ from ..model.errors import YardwrightError
 from ..model.event import Flight
 from .event_draft import EventDraft, same_settings
 from .event_settings import EventSettings
-from .length_table import Cell, LengthTable, figure, got_text, tenths
+from .length_table import ASKED, COLUMNS, Cell, LengthTable, figure, got_text, tenths
 from .words import told_in, tr
 
 _DARK, _NAMED = QColor(20, 24, 28, 210), QColor("#ffd24a")
@@ -54,6 +54,20 @@ def set_tees(parent, in_hand, event, layers_to_write):
     dialog = TeesDialog(parent, in_hand, event, layers_to_write)
     dialog.show()
     return dialog
+
+
+class _LengthsView(QTableView):
+    """Lengths are typed down the card: Tab goes on to the next hole, after the last to the next flight."""
+
+    def moveCursor(self, action, modifiers):
+        actions = QAbstractItemView.CursorAction
+        step = {actions.MoveNext: 1, actions.MovePrevious: -1}.get(action)
+        index, model = self.currentIndex(), self.model()
+        if step is None or not index.isValid():
+            return super().moveCursor(action, modifiers)
+        holes, flights = model.rowCount(), model.columnCount() // COLUMNS
+        place = (index.column() // COLUMNS * holes + index.row() + step) % (holes * flights)
+        return model.index(place % holes, place // holes * COLUMNS + ASKED)
 
 
 class TeesDialog(QDialog):
@@ -145,7 +159,7 @@ class TeesDialog(QDialog):
         self.table = LengthTable(self)
         self.table.typed.connect(lambda *given: self._do(self.set_length, *given))
         self.table.refused.connect(self._refuse)
-        self.view = QTableView(self)
+        self.view = _LengthsView(self)
         self.view.setModel(self.table)
         self.view.setAccessibleName(tr("Lengths"))
         self.view.setAlternatingRowColors(True)

@@ -1620,7 +1620,7 @@
         <location filename="../../guide/sheets.py"/>
         <location filename="../../model/kinds.py"/>
         <source>Flight</source>
-        <translation>Flight</translation>
+        <translation>Gruppe</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -2553,9 +2553,7 @@
         <translation>Marke</translation>
     </message>
     <message>
-        <location filename="../../desk/bring_lengths.py"/>
         <location filename="../../desk/figures.py"/>
-        <location filename="../../desk/length_table.py"/>
         <source>Markers</source>
         <translation>Marken</translation>
     </message>
@@ -5435,7 +5433,9 @@
     </message>
     <message>
         <location filename="../../desk/audit_dialog.py"/>
+        <location filename="../../desk/bring_lengths.py"/>
         <location filename="../../desk/figures.py"/>
+        <location filename="../../desk/length_table.py"/>
         <source>Verdict</source>
         <translation>Urteil</translation>
     </message>
