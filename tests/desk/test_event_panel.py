@@ -277,3 +277,28 @@ def test_a_round_takes_pins_on_its_own_holes_only(panel, hand, monkeypatch):  # 
     assert list(table(panel)) == [2, 1]
     hand.click(-4, 360)
     assert pins(panel) == [(2, 1, "point")]
+
+
+def test_a_terrain_of_the_project_tells_the_slope(panel, project, tmp_path):
+    """A plane that falls 3 % to the east."""
+    import numpy as np
+    from osgeo import gdal, osr
+    from qgis.core import QgsRasterLayer
+    from yardwright.desk.pin_table import SLOPE
+
+    type_in(panel, 1, on="10", off="5", off_from="left")
+    assert panel.view.isColumnHidden(SLOPE)
+    path = str(tmp_path / "plane.tif")
+    raster = gdal.GetDriverByName("GTiff").Create(path, 400, 400, 1, gdal.GDT_Float32)
+    east, north = at(0, 355)
+    raster.SetGeoTransform((east - 200, 1.0, 0, north + 200, 0, -1.0))
+    reference = osr.SpatialReference()
+    reference.ImportFromEPSG(32630)
+    raster.SetProjection(reference.ExportToWkt())
+    raster.GetRasterBand(1).WriteArray(np.tile(np.arange(400, dtype="float32") * -0.03, (400, 1)))
+    raster = None
+    project.addMapLayer(QgsRasterLayer(path, "Ground"))
+    panel.refresh()
+    index = panel.table.index(0, SLOPE)
+    assert not panel.view.isColumnHidden(SLOPE) and index.data() == "3.0 %"
+    assert "90°" in index.data(Qt.ItemDataRole.ToolTipRole)

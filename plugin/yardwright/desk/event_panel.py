@@ -232,9 +232,11 @@ class EventPanel(QgsDockWidget):
         if played is None:
             return []
         from ..measure.pins import pin_rows
+        from .terrains import heights_in
 
         course = self.in_hand.course()
-        rows, _ = pin_rows(course, event, self.in_hand.index())
+        with heights_in(self.in_hand.project) as terrain:
+            rows, _ = pin_rows(course, event, self.in_hand.index(), terrain)
         by_hole = {row.hole: row for row in rows if row.round == played.number}
         holes = played.holes or tuple(hole.number for hole in course.holes)
         return [(hole, by_hole.get(hole)) for hole in holes]

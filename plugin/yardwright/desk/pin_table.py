@@ -75,6 +75,10 @@ class PinTable(QAbstractTableModel):
         if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.EditRole):
             return self._text(hole, row, column)
         if role == Qt.ItemDataRole.ToolTipRole and row is not None:
+            if column == SLOPE and row.slope_pct is not None:
+                return tr("The ground falls towards {}°, clockwise from north").format(
+                    round(row.slope_azimuth) % 360
+                )
             return row.remark or None
         if role == Qt.ItemDataRole.TextAlignmentRole:
             left = column in (HOLE, FROM)

@@ -208,22 +208,15 @@ def _earlier_pins(in_hand, event, played):
 def _slope_of(in_hand, limits, played):
     """The slope of a hole's ground, a function of places in its frame, from the topmost layer of heights;
     None where there is none or nothing is asked of the slope."""
-    from .dates import rasters_of_heights
-    from .terrains import opener_of
+    from .terrains import heights_in
 
-    heights = rasters_of_heights(in_hand.project) if limits.slope_pct is not None else ()
-    try:
-        opened = opener_of(heights[0])() if heights else None
-    except YardwrightError:
-        # Heights that cannot be read are as good as none; who asks for them by name is told why.
-        opened = None
-    if opened is None:
+    if limits.slope_pct is None:
         yield None
         return
     crs = in_hand.course().crs
     to_course = played.frame.from_frame(crs)
-    with opened as terrain:
-        yield lambda points: terrain.slope_at(to_course(points), crs)[0]
+    with heights_in(in_hand.project) as terrain:
+        yield None if terrain is None else lambda points: terrain.slope_at(to_course(points), crs)[0]
 
 
 class _Veil(QgsMapCanvasItem):

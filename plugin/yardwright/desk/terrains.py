@@ -1,6 +1,9 @@
 """The heights of the ground, out of a raster layer of the project."""
 
+from contextlib import contextmanager
 from functools import partial
+
+from ..model.errors import YardwrightError
 
 
 def opener_of(layer):
@@ -11,3 +14,21 @@ def opener_of(layer):
 
     source = image_source(layer)
     return partial(Terrain, source.path, source.crs or None, source.open_options)
+
+
+@contextmanager
+def heights_in(project):
+    """The topmost raster layer of heights of a project as a Terrain; None without one, or where it cannot be
+    read: who asks for nothing but a slope beside other figures does without it."""
+    from .dates import rasters_of_heights
+
+    layers = rasters_of_heights(project)
+    try:
+        opened = opener_of(layers[0])() if layers else None
+    except YardwrightError:
+        opened = None
+    if opened is None:
+        yield None
+        return
+    with opened as terrain:
+        yield terrain

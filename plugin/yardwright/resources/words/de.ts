@@ -4573,6 +4573,11 @@
         <translation>Die Tiefe des Grüns ist auf ± {size} unsicher.</translation>
     </message>
     <message>
+        <location filename="../../desk/pin_table.py"/>
+        <source>The ground falls towards {}°, clockwise from north</source>
+        <translation>Das Gelände fällt nach {}°, von Norden im Uhrzeigersinn</translation>
+    </message>
+    <message>
         <location filename="../../desk/measure_dialog.py"/>
         <source>The hole as it is drawn, play upwards; a click on a thing finds its row in the table.</source>
         <translation>Die Bahn, wie sie gezeichnet ist, Spielrichtung oben; ein Klick auf ein Objekt findet seine Zeile in der Tabelle.</translation>
