@@ -12,6 +12,7 @@ import time
 import pytest
 from qgis.core import QgsPointXY, QgsProject, QgsRectangle
 from qgis.gui import QgsMapMouseEvent, QgsMapToolDigitizeFeature
+from qgis.PyQt import sip
 from qgis.PyQt.QtCore import QEvent, QPoint, Qt
 
 from tests.desk.test_toolbar import iface  # noqa: F401  the fixture
@@ -107,6 +108,7 @@ def test_a_move_of_the_mouse(iface, qgis_new_project, tmp_path, qtbot):  # noqa:
     assert plain.size() > 20
     theirs = median_of_moves(canvas, plain)
     canvas.unsetMapTool(plain)
+    sip.delete(plain)  # left to Python, it goes after its layer, which it would look at
     layer.rollBack()
     in_hand.let_go()
     print(
