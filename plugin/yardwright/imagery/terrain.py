@@ -1,6 +1,5 @@
 """The ground's heights out of a raster of them, and how steep it is (GDAL and numpy), without QGIS."""
 
-import contextlib
 import os
 import re
 from collections import OrderedDict
@@ -10,6 +9,7 @@ from osgeo import gdal, osr
 
 from ..model.errors import YardwrightError
 from ..model.words import say
+from .quiet import quiet_gdal
 
 LEAST_SLOPE_M = 1.0
 """A slope is taken over so many metres at least, or over two pixels where these are more."""
@@ -48,7 +48,7 @@ class Terrain:
         """
         self._blocks = OrderedDict()
         self._ways = {}
-        with _quiet_gdal():
+        with quiet_gdal(_cannot_be_used):
             self._raster = _open(path, open_options)
             self._band = self._raster.GetRasterBand(1)
             self._size = np.array([self._raster.RasterXSize, self._raster.RasterYSize])
@@ -76,7 +76,7 @@ class Terrain:
 
         nan beyond the middles of the outermost pixels, and where one of the four holds no height.
         """
-        with _quiet_gdal():
+        with quiet_gdal(_cannot_be_used):
             return self._between(self._pixels(points, crs))
 
     def slope_at(self, points, crs, over=None):
@@ -87,7 +87,7 @@ class Terrain:
         azimuth: where the ground falls to, degrees clockwise from true north, 0 <= azimuth < 360; nan where
         it is level. Both nan where a height is missing.
         """
-        with _quiet_gdal():
+        with quiet_gdal(_cannot_be_used):
             places = self._carry(points, crs, _DEGREES)
             if over is None:
                 over = np.maximum(LEAST_SLOPE_M, 2.0 * self._pixel_sizes(places))
@@ -315,19 +315,5 @@ def _unit_of(band, crs):
     return 1.0, (remark,)
 
 
-@contextlib.contextmanager
-def _quiet_gdal():
-    """GDAL's errors as the program's own, whichever way the process has set GDAL to report them."""
-    gdal.PushErrorHandler("CPLQuietErrorHandler")
-    gdal.ErrorReset()
-    try:
-        yield
-    except RuntimeError as error:
-        if type(error) is not RuntimeError:  # GDAL raises just that; any other is a fault of ours
-            raise
-        raise YardwrightError(
-            say("The terrain cannot be used: {reason}.", reason=error),
-            say("Check that the file is whole and opens in QGIS, or choose another."),
-        ) from error
-    finally:
-        gdal.PopErrorHandler()
+def _cannot_be_used(reason):
+    return say("The terrain cannot be used: {reason}.", reason=reason)

@@ -18,6 +18,7 @@ from osgeo import gdal, osr
 
 from ..model.errors import Cancelled, YardwrightError
 from ..model.words import say
+from .quiet import quiet_gdal
 
 FORMS = {"png": ("PNG", ".png", ".pgw"), "jpeg": ("JPEG", ".jpg", ".jgw")}
 """Forms of the picture beside the GeoTIFF: GDAL's driver, suffix, suffix of the world file."""
@@ -96,7 +97,7 @@ def cut(source, grid, folder, name, form="png", source_crs=None, open_options=()
     """
     _refuse_own_output(source, folder, name)
     told = _Progress(progress)
-    with _quiet_gdal(), _modest_cache():
+    with quiet_gdal(_cannot_be_used), _modest_cache():
         image = _open(source, open_options)
         try:
             prepared = _prepare(image, source_crs)
@@ -115,7 +116,7 @@ def write(pixels, grid, folder, name, form="png"):
 
     The files are those of ``cut``. Raises OutsideImage when every pixel is clear.
     """
-    with _quiet_gdal():
+    with quiet_gdal(_cannot_be_used):
         target = _target(grid)
         try:
             for band in range(4):
@@ -584,22 +585,8 @@ class _Progress:
         return callback
 
 
-@contextlib.contextmanager
-def _quiet_gdal():
-    """GDAL's errors as the program's own, whichever way the process has set GDAL to report them."""
-    gdal.PushErrorHandler("CPLQuietErrorHandler")
-    gdal.ErrorReset()
-    try:
-        yield
-    except RuntimeError as error:
-        if type(error) is not RuntimeError:  # GDAL raises just that; any other is a fault of ours
-            raise
-        raise YardwrightError(
-            say("The image cannot be used: {reason}.", reason=error),
-            say("Check that the file is whole and opens in QGIS, or choose another."),
-        ) from error
-    finally:
-        gdal.PopErrorHandler()
+def _cannot_be_used(reason):
+    return say("The image cannot be used: {reason}.", reason=reason)
 
 
 @contextlib.contextmanager
