@@ -192,17 +192,16 @@ class HolePanel(QgsDockWidget):
             self.title.setText(tr("No hole"))
             return
         self.title.setText(hole_text(*self.in_hand.holes[place]))
-        self._fill_figures(number)
+        self._fill_figures()
         self._fill_drawn(number)
         self._fill_notes(number)
 
-    def _fill_figures(self, number):
-        from ..measure.course import measure_hole
+    def _fill_figures(self):
         from ..measure.units import to_unit, whole
 
         course = self.in_hand.course()
         unit = course.settings.unit
-        rows = measure_hole(course, number, self.in_hand.index())
+        rows = self.in_hand.measured()
         for row in rows["lengths"]:
             card = "" if row.scorecard is None else str(whole(to_unit(row.scorecard, unit)))
             length = "" if row.length is None else str(whole(to_unit(row.length, unit)))

@@ -50,7 +50,7 @@ class CourseInHand(QObject):
         self.round = None
         self.groups = {}
         self.holes = []
-        self._course = self._index = self._events = None
+        self._forget_course()
         self._layer_connections = []
         self._connections = []
         self._refresh = self._timer(50, self.refresh)
@@ -157,6 +157,14 @@ class CourseInHand(QObject):
         number = self.hole if number is None else number
         return None if number is None else play_hole(self.course(), number, self.index())
 
+    def measured(self):
+        """The rows of the hole in hand, ``{table: [row]}``; measured again only after an edit."""
+        from ..measure.course import measure_hole
+
+        if self.hole not in self._measured:
+            self._measured[self.hole] = measure_hole(self.course(), self.hole, self.index())
+        return self._measured[self.hole]
+
     # Choosing
 
     def choose(self, place):
@@ -211,7 +219,7 @@ class CourseInHand(QObject):
         if self.place not in self.groups:
             active = place_of(self.groups, self.iface.activeLayer())
             self.place = active or next(iter(self.groups), None)
-        self._course = self._index = self._events = None
+        self._forget_course()
         self._watch_layers()
         self.course_changed.emit()
         self._list_holes()
@@ -254,8 +262,13 @@ class CourseInHand(QObject):
 
     def _layer_edited(self, *_):
         # Whoever asks before the news is out gets what is drawn now all the same.
-        self._course = self._index = self._events = None
+        self._forget_course()
         self._edited.start()
+
+    def _forget_course(self):
+        """Read and measure again when next asked."""
+        self._course = self._index = self._events = None
+        self._measured = {}
 
     def look_for_holes(self):
         """List the holes at once, without waiting for ``edited``."""

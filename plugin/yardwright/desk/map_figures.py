@@ -73,7 +73,6 @@ class MapFigures(QObject):
         """``(labels, kept, line, green)``, all places on the map: ``[(says, text, place, a place on its best
         side)]``, the places that are better not covered, the ends of the line of play and of the green."""
         from ..measure.callouts import callouts
-        from ..measure.course import measure_hole
         from ..model.errors import YardwrightError
 
         holes = self.in_hand.layer("hole")
@@ -86,8 +85,7 @@ class MapFigures(QObject):
             played = None
         if played is None:
             return _NOTHING
-        tables = measure_hole(course, self.in_hand.hole, self.in_hand.index())
-        found = callouts(played, tables, self.in_hand.tee_set)
+        found = callouts(played, self.in_hand.measured(), self.in_hand.tee_set)
         to_map = self._to_map(holes.crs(), played)
         try:
             places = to_map([one.place for one in found])
