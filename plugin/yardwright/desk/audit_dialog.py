@@ -7,7 +7,6 @@ from qgis.gui import QgsGui, QgsMessageBar
 from qgis.PyQt.QtCore import QItemSelectionModel, QPoint, QRect, Qt, pyqtSignal
 from qgis.PyQt.QtWidgets import (
     QAbstractItemView,
-    QApplication,
     QCheckBox,
     QDialog,
     QDialogButtonBox,
@@ -31,6 +30,7 @@ from ..model.errors import YardwrightError
 from ..resources import icon
 from ..store.tables import safe_file_name
 from .auditing import OURS, THEIRS, Audit
+from .committee_figures import ask_file, copied_rows
 from .turning import look_at
 from .words import tell, told_in, tr
 
@@ -398,22 +398,13 @@ class AuditDialog(QDialog):
 
     def ask_file(self):
         """Ask for the committee's file, and audit what is in it."""
-        path, _ = QFileDialog.getOpenFileName(
-            self, tr("The committee’s pins"), "", f"{tr('CSV (*.csv *.txt)')};;{tr('All files')} (*)"
-        )
+        path = ask_file(self, tr("The committee’s pins"))
         if path:
             self.read(path)
 
     def paste(self):
         """Audit the rows that lie on the clipboard."""
-        text = QApplication.clipboard().text()
-        # Without a line's end it would be taken for the path of a file.
-        if not text.strip():
-            raise YardwrightError(
-                tr("There is no text on the clipboard."),
-                tr("Copy the rows in the spreadsheet, with their headings, then paste."),
-            )
-        self.read(text if "\n" in text else f"{text}\n")
+        self.read(copied_rows())
 
     def read(self, source):
         """Audit the committee's figures: the path of a file, or the text of copied rows."""

@@ -1,15 +1,8 @@
 """Shows what the committee's lengths would become before any of them is taken over."""
 
-from qgis.PyQt.QtCore import Qt
-from qgis.PyQt.QtWidgets import (
-    QDialog,
-    QDialogButtonBox,
-    QLabel,
-    QTreeWidget,
-    QTreeWidgetItem,
-    QVBoxLayout,
-)
+from qgis.PyQt.QtWidgets import QDialog
 
+from .committee_figures import GivenDialog
 from .length_table import figure, verdict_text
 from .words import tr
 
@@ -54,59 +47,31 @@ def read_given(in_hand, event, source):
     return list(zip(lengths, rows)), sorted(bad), flights
 
 
-class LengthsDialog(QDialog):
-    """Lists lengths and refused lines; OK is there only when something can be taken over."""
+class LengthsDialog(GivenDialog):
+    """Lists lengths and refused lines; they can be taken only when one can be taken over."""
 
     def __init__(self, parent, good, bad, unit):
-        super().__init__(parent)
-        self.setObjectName("yardwright_bring_lengths")
-        self.setWindowTitle(tr("The committee’s lengths"))
-        self.resize(620, 560)
-        self.list = QTreeWidget(self)
-        self.list.setRootIsDecorated(False)
-        self.list.setAlternatingRowColors(True)
-        self.list.setAccessibleName(tr("Lengths read"))
-        self.list.setWhatsThis(tr("What was read, line by line, and what the tee allows of it."))
-        self.list.setHeaderLabels(
-            [tr("Line"), tr("Round"), tr("Flight"), tr("Hole"), tr("Length"), tr("Verdict")]
-        )
-        lines = [
-            (
-                asked.line or 0,
+        lines = []
+        for asked, row in good:
+            texts = (
                 str(asked.round),
                 asked.flight,
                 str(asked.hole),
                 figure(asked.length, unit),
                 verdict_text(row, unit),
-                row.remark,
             )
-            for asked, row in good
-        ] + [(line or 0, "", "", "", "", tr("left out: {}").format(reason), reason) for line, reason in bad]
-        for line, *texts, remark in sorted(lines):
-            item = QTreeWidgetItem([str(line), *texts])
-            item.setToolTip(5, remark)
-            if not texts[0]:
-                font = item.font(5)
-                font.setBold(True)
-                item.setFont(5, font)
-            self.list.addTopLevelItem(item)
-        for column in range(5):
-            self.list.resizeColumnToContents(column)
-        head = QLabel(self)
-        head.setWordWrap(True)
-        head.setText(
-            tr("{} lengths can be taken over, {} lines cannot. Nothing is written yet.").format(
-                len(good), len(bad)
-            )
-        )
-        buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Cancel, self)
-        take = buttons.addButton(tr("Take them over"), QDialogButtonBox.ButtonRole.AcceptRole)
-        take.setToolTip(tr("Puts them into the table of lengths"))
-        take.setEnabled(bool(good))
-        buttons.accepted.connect(self.accept)
-        buttons.rejected.connect(self.reject)
-        layout = QVBoxLayout(self)
-        layout.addWidget(head)
-        layout.addWidget(self.list, 1)
-        layout.addWidget(buttons)
-        self.setWindowFlag(Qt.WindowType.WindowContextHelpButtonHint, False)
+            lines.append((asked.line or 0, texts, row.remark, False))
+        for line, reason in bad:
+            texts = ("", "", "", "", tr("left out: {}").format(reason))
+            lines.append((line or 0, texts, reason, True))
+        head = tr("{} lengths can be taken over, {} lines cannot. Nothing is written yet.")
+        headings = [tr("Round"), tr("Flight"), tr("Hole"), tr("Length"), tr("Verdict")]
+        title = tr("The committee’s lengths")
+        super().__init__(parent, title, head.format(len(good), len(bad)), headings, lines)
+        self.setObjectName("yardwright_bring_lengths")
+        self.resize(620, 560)
+        self.list.setAccessibleName(tr("Lengths read"))
+        self.list.setWhatsThis(tr("What was read, line by line, and what the tee allows of it."))
+        self.take.setText(tr("Take them over"))
+        self.take.setToolTip(tr("Puts them into the table of lengths"))
+        self.take.setEnabled(bool(good))

@@ -1,15 +1,8 @@
 """Shows what the committee's figures would become before any of it is written."""
 
-from qgis.PyQt.QtCore import Qt
-from qgis.PyQt.QtWidgets import (
-    QDialog,
-    QDialogButtonBox,
-    QLabel,
-    QTreeWidget,
-    QTreeWidgetItem,
-    QVBoxLayout,
-)
+from qgis.PyQt.QtWidgets import QDialog
 
+from .committee_figures import GivenDialog
 from .pin_table import side_word
 from .words import tr
 
@@ -49,53 +42,25 @@ def read_given(in_hand, event, source):
     return good, sorted(bad)
 
 
-class PinsDialog(QDialog):
-    """Lists pins and refused lines; OK is there only when something can be placed."""
+class PinsDialog(GivenDialog):
+    """Lists pins and refused lines; they can be taken only when one can be placed."""
 
     def __init__(self, parent, good, bad, unit):
-        super().__init__(parent)
-        self.setObjectName("yardwright_bring_pins")
-        self.setWindowTitle(tr("The committee’s pins"))
-        self.resize(560, 560)
         from ..measure.units import to_unit
 
-        self.list = QTreeWidget(self)
-        self.list.setRootIsDecorated(False)
-        self.list.setAlternatingRowColors(True)
-        self.list.setHeaderLabels([tr("Line"), tr("Round"), tr("Hole"), tr("Figures")])
-        lines = [
-            (
-                pin.line or 0,
-                str(pin.round),
-                str(pin.hole),
-                tr("{} on, {} from {}").format(
-                    f"{to_unit(pin.on, unit):g}", f"{to_unit(pin.off, unit):g}", side_word(pin.off_from)
-                ),
-                "",
+        lines = []
+        for pin, _ in good:
+            figures = tr("{} on, {} from {}").format(
+                f"{to_unit(pin.on, unit):g}", f"{to_unit(pin.off, unit):g}", side_word(pin.off_from)
             )
-            for pin, _ in good
-        ] + [(line or 0, "", "", "", reason) for line, reason in bad]
-        for line, number, hole, figures, reason in sorted(lines):
-            item = QTreeWidgetItem([str(line), number, hole, figures or tr("left out: {}").format(reason)])
-            if reason:
-                font = item.font(3)
-                font.setBold(True)
-                item.setFont(3, font)
-            self.list.addTopLevelItem(item)
-        for column in range(3):
-            self.list.resizeColumnToContents(column)
-        head = QLabel(self)
-        head.setWordWrap(True)
-        head.setText(
-            tr("{} pins can be placed, {} lines cannot. Nothing is written yet.").format(len(good), len(bad))
-        )
-        buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Cancel, self)
-        place = buttons.addButton(tr("Place them"), QDialogButtonBox.ButtonRole.AcceptRole)
-        place.setEnabled(bool(good))
-        buttons.accepted.connect(self.accept)
-        buttons.rejected.connect(self.reject)
-        layout = QVBoxLayout(self)
-        layout.addWidget(head)
-        layout.addWidget(self.list, 1)
-        layout.addWidget(buttons)
-        self.setWindowFlag(Qt.WindowType.WindowContextHelpButtonHint, False)
+            lines.append((pin.line or 0, (str(pin.round), str(pin.hole), figures), "", False))
+        for line, reason in bad:
+            lines.append((line or 0, ("", "", tr("left out: {}").format(reason)), "", True))
+        head = tr("{} pins can be placed, {} lines cannot. Nothing is written yet.")
+        headings = [tr("Round"), tr("Hole"), tr("Figures")]
+        title = tr("The committee’s pins")
+        super().__init__(parent, title, head.format(len(good), len(bad)), headings, lines)
+        self.setObjectName("yardwright_bring_pins")
+        self.resize(560, 560)
+        self.take.setText(tr("Place them"))
+        self.take.setEnabled(bool(good))

@@ -6,10 +6,8 @@ QGIS imports this at its start: what is heavy is imported where it is used.
 from qgis.gui import QgsDockWidget
 from qgis.PyQt.QtCore import Qt
 from qgis.PyQt.QtWidgets import (
-    QApplication,
     QComboBox,
     QDialog,
-    QFileDialog,
     QHBoxLayout,
     QHeaderView,
     QLabel,
@@ -22,6 +20,7 @@ from qgis.PyQt.QtWidgets import (
 
 from ..model.errors import YardwrightError
 from ..resources import icon
+from .committee_figures import ask_file, copied_rows
 from .editing import begin_editing
 from .pin_table import FROM, HOLE, SLOPE, PinTable, SideDelegate
 from .words import told_in, tr
@@ -400,21 +399,13 @@ class EventPanel(QgsDockWidget):
 
     def bring_in(self):
         """Ask for the committee's file, show what is in it, and place what is wanted."""
-        path, _ = QFileDialog.getOpenFileName(
-            self, tr("The committee’s pins"), "", f"{tr('CSV (*.csv *.txt)')};;{tr('All files')} (*)"
-        )
+        path = ask_file(self, tr("The committee’s pins"))
         if path:
             self._take(path)
 
     def paste(self):
         """The same of what lies on the clipboard."""
-        text = QApplication.clipboard().text()
-        if not text.strip():
-            raise YardwrightError(
-                tr("There is no text on the clipboard."),
-                tr("Copy the rows in the spreadsheet, with their headings, then paste."),
-            )
-        self._take(text)
+        self._take(copied_rows())
 
     def _take(self, source):
         from .bring_pins import ask_pins

@@ -15,7 +15,6 @@ from qgis.PyQt.QtWidgets import (
     QComboBox,
     QDialog,
     QDialogButtonBox,
-    QFileDialog,
     QHBoxLayout,
     QHeaderView,
     QLabel,
@@ -30,6 +29,7 @@ from qgis.PyQt.QtWidgets import (
 
 from ..model.errors import YardwrightError
 from ..model.event import Flight
+from .committee_figures import ask_file, copied_rows
 from .event_draft import EventDraft, same_settings
 from .event_settings import EventSettings
 from .length_table import ASKED, COLUMNS, Cell, LengthTable, figure, got_text, tenths
@@ -412,21 +412,13 @@ class TeesDialog(QDialog):
 
     def bring_in(self):
         """Ask for the committee's file, show what is in it, and take over what is wanted."""
-        path, _ = QFileDialog.getOpenFileName(
-            self, tr("The committee’s lengths"), "", f"{tr('CSV (*.csv *.txt)')};;{tr('All files')} (*)"
-        )
+        path = ask_file(self, tr("The committee’s lengths"))
         if path:
             self._take(path)
 
     def paste(self):
         """The same of what lies on the clipboard."""
-        text = QApplication.clipboard().text()
-        if not text.strip():
-            raise YardwrightError(
-                tr("There is no text on the clipboard."),
-                tr("Copy the rows in the spreadsheet, with their headings, then paste."),
-            )
-        self._take(text)
+        self._take(copied_rows())
 
     def _take(self, source):
         from .bring_lengths import ask_lengths

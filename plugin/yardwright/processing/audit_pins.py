@@ -28,12 +28,7 @@ class AuditPins(CommitteeAlgorithm):
     def initAlgorithm(self, configuration=None):
         self.ask_course()
         self.ask_event()
-        self.ask_figures(
-            "PINS",
-            self.tr("The committee’s pins"),
-            "A CSV file with the columns round, hole, on, off, from (left, right or centre) and perhaps "
-            "green_depth, in the course’s unit; in metres or yards where a heading says so, as in “on m”.",
-        )
+        self.ask_pins()
         self.ask(
             QgsProcessingParameterNumber(
                 "TOLERANCE",

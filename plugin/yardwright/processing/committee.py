@@ -36,6 +36,15 @@ class CommitteeAlgorithm(TerrainAlgorithm):
             advanced=True,
         )
 
+    def ask_pins(self):
+        """Add PINS, the committee’s hole locations."""
+        self.ask_figures(
+            "PINS",
+            self.tr("The committee’s pins"),
+            "A CSV file with the columns round, hole, on, off, from (left, right or centre) and perhaps "
+            "green_depth, in the course’s unit; in metres or yards where a heading says so, as in “on m”.",
+        )
+
     def ask_folder_or_none(self):
         """Add OUTPUT, which may be left empty."""
         self.ask(

@@ -25,12 +25,7 @@ class PlacePins(CommitteeAlgorithm):
     def initAlgorithm(self, configuration=None):
         self.ask_course()
         self.ask_event()
-        self.ask_figures(
-            "PINS",
-            self.tr("The committee’s pins"),
-            "A CSV file with the columns round, hole, on, off, from (left, right or centre) and perhaps "
-            "green_depth, in the course’s unit; in metres or yards where a heading says so, as in “on m”.",
-        )
+        self.ask_pins()
         self.ask_terrain(
             "A raster of heights. With it the table tells how steep the ground is at each pin and where it "
             "falls to, and pins on ground steeper than the event allows are remarked on."

@@ -254,8 +254,7 @@
         <translation>Eine CSV-Datei mit den Spalten round, flight, hole und yards. Ein Flight spielt das Abschlagset, das beim Wettspiel steht, sonst das seines eigenen Namens. Längen, die das Wettspiel für dieselbe Runde, denselben Flight und dieselbe Bahn hatte, werden ersetzt.</translation>
     </message>
     <message>
-        <location filename="../../processing/audit_pins.py"/>
-        <location filename="../../processing/place_pins.py"/>
+        <location filename="../../processing/committee.py"/>
         <source>A CSV file with the columns round, hole, on, off, from (left, right or centre) and perhaps green_depth, in the course’s unit; in metres or yards where a heading says so, as in “on m”.</source>
         <translation>Eine CSV-Datei mit den Spalten round, hole, on, off, from (left, right oder centre) und vielleicht green_depth, in der Einheit des Platzes; in Metern oder Yards, wo eine Überschrift es sagt, wie in „on m“.</translation>
     </message>
@@ -465,9 +464,7 @@
         <translation>Fügt die nächste Runde hinzu, über alle Bahnen des Platzes</translation>
     </message>
     <message>
-        <location filename="../../desk/audit_dialog.py"/>
-        <location filename="../../desk/event_panel.py"/>
-        <location filename="../../desk/tees_dialog.py"/>
+        <location filename="../../desk/committee_figures.py"/>
         <location filename="../../desk/toolbar.py"/>
         <source>All files</source>
         <translation>Alle Dateien</translation>
@@ -683,9 +680,7 @@
         <translation>COUNTS: wie viele Objekte jedes Layers eingelesen wurden. COUNT: wie viele insgesamt. LEFT_OUT: was ausgelassen wurde und warum. REMARKS: was behoben wurde oder zweifelhaft ist. Das Protokoll sagt dasselbe.</translation>
     </message>
     <message>
-        <location filename="../../desk/audit_dialog.py"/>
-        <location filename="../../desk/event_panel.py"/>
-        <location filename="../../desk/tees_dialog.py"/>
+        <location filename="../../desk/committee_figures.py"/>
         <location filename="../../processing/committee.py"/>
         <location filename="../../processing/start_course.py"/>
         <source>CSV (*.csv *.txt)</source>
@@ -780,8 +775,7 @@
         <translation>Prüfen, ob die Datei vorhanden und vollständig ist und sich in QGIS als Rasterlayer öffnen lässt.</translation>
     </message>
     <message>
-        <location filename="../../imagery/terrain.py"/>
-        <location filename="../../imagery/window.py"/>
+        <location filename="../../imagery/quiet.py"/>
         <source>Check that the file is whole and opens in QGIS, or choose another.</source>
         <translation>Prüfen, ob die Datei vollständig ist und sich in QGIS öffnen lässt, oder eine andere wählen.</translation>
     </message>
@@ -1091,9 +1085,7 @@
         <translation>Die gewählten Zeilen oder sonst die ganze Tabelle kopieren, wie gezeigt (Strg+C).</translation>
     </message>
     <message>
-        <location filename="../../desk/audit_dialog.py"/>
-        <location filename="../../desk/event_panel.py"/>
-        <location filename="../../desk/tees_dialog.py"/>
+        <location filename="../../desk/committee_figures.py"/>
         <source>Copy the rows in the spreadsheet, with their headings, then paste.</source>
         <translation>Die Zeilen in der Tabelle mit ihren Überschriften kopieren, dann einfügen.</translation>
     </message>
@@ -2367,8 +2359,7 @@
         <translation>Lizenz</translation>
     </message>
     <message>
-        <location filename="../../desk/bring_lengths.py"/>
-        <location filename="../../desk/bring_pins.py"/>
+        <location filename="../../desk/committee_figures.py"/>
         <source>Line</source>
         <translation>Zeile</translation>
     </message>
@@ -4283,8 +4274,7 @@
         <location filename="../../desk/audit_dialog.py"/>
         <location filename="../../desk/bring_pins.py"/>
         <location filename="../../desk/event_panel.py"/>
-        <location filename="../../processing/audit_pins.py"/>
-        <location filename="../../processing/place_pins.py"/>
+        <location filename="../../processing/committee.py"/>
         <source>The committee’s pins</source>
         <translation>Lochpositionen der Spielleitung</translation>
     </message>
@@ -5208,9 +5198,7 @@
         <translation>Es gibt kein Blatt zu speichern.</translation>
     </message>
     <message>
-        <location filename="../../desk/audit_dialog.py"/>
-        <location filename="../../desk/event_panel.py"/>
-        <location filename="../../desk/tees_dialog.py"/>
+        <location filename="../../desk/committee_figures.py"/>
         <source>There is no text on the clipboard.</source>
         <translation>In der Zwischenablage ist kein Text.</translation>
     </message>
