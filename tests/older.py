@@ -3,25 +3,35 @@
 import sqlite3
 from contextlib import closing
 
+TABLES = {2: ("event_flight", "pin_decision"), 3: ()}
+"""The tables that came with a version."""
+
 COLUMNS = {
-    "event": "begins ends margin_yd slope_pct apart_yd tolerance_yd wear_yd note",
-    "event_round": "holes start",
+    2: {
+        "event": "begins ends margin_yd slope_pct apart_yd tolerance_yd wear_yd note",
+        "event_round": "holes start",
+    },
+    3: {"image": "taken_utc moved"},
 }
-"""What version 2 added to tables of version 1."""
+"""What a version added to tables of the one before."""
 
 
-def make_version_1(path):
-    """Turn a course file of version 2 into one of version 1; rows of what is left stay."""
+def make_older(path, version):
+    """Turn a course file of today into one of an older version; rows of what is left stay."""
     with closing(sqlite3.connect(path)) as database, database:
-        for table in ("event_flight", "pin_decision"):
-            database.execute(f"DROP TABLE {table}")
-            for register in ("gpkg_contents", "gpkg_ogr_contents"):
-                database.execute(f"DELETE FROM {register} WHERE table_name = ?", (table,))
-            database.execute("DELETE FROM layer_styles WHERE f_table_name = ?", (table,))
-        for table, columns in COLUMNS.items():
-            for column in columns.split():
-                database.execute(f"ALTER TABLE {table} DROP COLUMN {column}")
-            database.execute(
-                "UPDATE layer_styles SET styleQML = 'of version 1' WHERE f_table_name = ?", (table,)
-            )
-        database.execute("UPDATE course_info SET schema_version = 1")
+        for later in sorted(TABLES, reverse=True):
+            if later > version:
+                _take_back(database, later)
+        database.execute("UPDATE course_info SET schema_version = ?", (version,))
+
+
+def _take_back(database, version):
+    for table in TABLES[version]:
+        database.execute(f"DROP TABLE {table}")
+        for register in ("gpkg_contents", "gpkg_ogr_contents"):
+            database.execute(f"DELETE FROM {register} WHERE table_name = ?", (table,))
+        database.execute("DELETE FROM layer_styles WHERE f_table_name = ?", (table,))
+    for table, columns in COLUMNS[version].items():
+        for column in columns.split():
+            database.execute(f"ALTER TABLE {table} DROP COLUMN {column}")
+        database.execute("UPDATE layer_styles SET styleQML = 'an older one' WHERE f_table_name = ?", (table,))

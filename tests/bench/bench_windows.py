@@ -20,7 +20,8 @@ from osgeo import gdal, osr
 
 sys.path.insert(0, os.path.join(os.path.dirname(os.path.abspath(__file__)), "..", "..", "plugin"))
 
-from yardwright.imagery.window import Grid, cut
+from yardwright.imagery.grid import Grid
+from yardwright.imagery.window import cut
 
 SIDE, PIXEL = 20_000, 0.1
 EAST, NORTH = 500_000.0, 4_500_000.0

@@ -10,7 +10,7 @@ from qgis.gui import QgsAdvancedDigitizingDockWidget, QgsMapCanvas
 from qgis.PyQt.QtCore import QObject, pyqtSignal
 from qgis.PyQt.QtWidgets import QMainWindow, QMenu, QMessageBox, QToolBar
 
-from tests.older import make_version_1
+from tests.older import make_older
 
 PLUGIN = Path(__file__).resolve().parents[2] / "plugin"
 
@@ -123,7 +123,7 @@ def test_an_older_course_is_brought_up_to_date_where_the_user_says_so(
 ):
     asked = []
     monkeypatch.setattr(QMessageBox, "question", staticmethod(lambda *what: asked.append(what[2]) or said))
-    make_version_1(course_file)
+    make_older(course_file, 1)
     before = course_file.read_bytes()
     kept = course_file.with_name("Larkmere-1.gpkg")
     tools.add_course(str(course_file))
@@ -143,7 +143,7 @@ def test_an_older_course_is_brought_up_to_date_where_the_user_says_so(
 def test_an_older_course_in_use_is_told(tools, iface, course_file, monkeypatch):
     yes = QMessageBox.StandardButton.Yes
     monkeypatch.setattr(QMessageBox, "question", staticmethod(lambda *_: yes))
-    make_version_1(course_file)
+    make_older(course_file, 1)
     monkeypatch.setattr(
         "qgis.PyQt.QtWidgets.QFileDialog.getOpenFileName", staticmethod(lambda *_: (str(course_file), ""))
     )

@@ -10,7 +10,9 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from osgeo import gdal, osr
-from yardwright.imagery.window import Grid, OutsideImage, cut, world_file, write
+from yardwright.imagery.grid import Grid
+from yardwright.imagery.image import OutsideImage
+from yardwright.imagery.window import cut, world_file, write
 from yardwright.model.errors import Cancelled, YardwrightError
 
 UTM = "EPSG:32630"

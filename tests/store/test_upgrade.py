@@ -14,7 +14,7 @@ from yardwright.model.errors import YardwrightError
 from yardwright.model.event import Event, Limits, Round
 from yardwright.model.kinds import BY_NAME, KINDS, SCHEMA_VERSION, TABLES
 
-from tests.older import make_version_1
+from tests.older import make_older
 
 
 def sql(path, statement, *values):
@@ -46,7 +46,7 @@ def old_file(course_file):
                 ),
             ],
         )
-    make_version_1(course_file)
+    make_older(course_file, 1)
     return course_file
 
 
@@ -66,7 +66,7 @@ def test_an_older_file_is_refused_and_told_apart(old_file):
     from yardwright.store.course_file import OlderCourse, open_course
 
     before = old_file.read_bytes()
-    with pytest.raises(OlderCourse, match="has version 1, older than the version 2") as caught:
+    with pytest.raises(OlderCourse, match="has version 1, older than the version 3") as caught:
         open_course(str(old_file))
     assert caught.value.what and caught.value.remedy and caught.value.path == str(old_file)
     assert old_file.read_bytes() == before
@@ -118,6 +118,26 @@ def test_it_is_then_what_a_new_file_is(old_file, tmp_path):
     for table in ("event", "event_round", "event_flight", "pin_decision"):
         (style,) = sql(old_file, "SELECT styleQML FROM layer_styles WHERE f_table_name = ?", table)
         assert all(field.name in style[0] for field in BY_NAME[table].fields), table
+
+
+def test_a_file_of_version_2(course_file):
+    from yardwright.store.course_file import open_course
+    from yardwright.store.reading import read_course
+    from yardwright.store.upgrade import upgrade_course
+    from yardwright.store.writing import add_features
+
+    date = {"id": "may", "source": "may.tif", "taken": "2025-05-09", "shift_e_m": 0.25, "rmse_m": 0.1}
+    with open_course(str(course_file)) as layers:
+        ground = Point(500_000, 6_200_000).buffer(100, 1)
+        add_features(layers, [Feature("image", None, ground, attributes=date)])
+    make_older(course_file, 2)
+    before = sql(course_file, "SELECT * FROM image")
+    upgrade_course(str(course_file))
+    (after,) = sql(course_file, "SELECT * FROM image")
+    assert [after[: len(before[0])]] == before and after[len(before[0]) :] == (None, None)
+    with open_course(str(course_file)) as layers:
+        (image,) = read_course(layers).images
+    assert (image.source, image.shift_e_m, image.shift_n_m, image.moved) == ("may.tif", 0.25, 0.0, "")
 
 
 def test_a_style_somebody_made_stays(old_file):

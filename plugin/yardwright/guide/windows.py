@@ -11,7 +11,7 @@ from dataclasses import dataclass, field
 import numpy as np
 from shapely.geometry import Polygon
 
-from ..imagery.window import Grid
+from ..imagery.grid import Grid
 from ..measure.hole import longest_tee
 from ..measure.units import YARD, to_unit, whole
 from ..model.course import Feature

@@ -1,4 +1,4 @@
-"""GDAL's errors as the program's own."""
+"""GDAL's habits: its errors as the program's own, and its memory kept small."""
 
 import contextlib
 
@@ -6,6 +6,8 @@ from osgeo import gdal
 
 from ..model.errors import YardwrightError
 from ..model.words import say
+
+_CACHE = 256 << 20
 
 
 @contextlib.contextmanager
@@ -26,3 +28,14 @@ def quiet_gdal(cannot):
         ) from error
     finally:
         gdal.PopErrorHandler()
+
+
+@contextlib.contextmanager
+def modest_cache():
+    """GDAL keeps read blocks up to a twentieth of the machine's memory; a window needs far less."""
+    before = gdal.GetCacheMax()
+    gdal.SetCacheMax(min(before, _CACHE))
+    try:
+        yield
+    finally:
+        gdal.SetCacheMax(before)

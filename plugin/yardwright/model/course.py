@@ -89,12 +89,23 @@ class TeeSet:
 
 @dataclass(frozen=True)
 class ImageDate:
-    """One image the course was drawn from: metres for gsd and rmse, None where unknown."""
+    """One image the course was drawn from: metres for gsd and rmse, None where unknown.
+
+    source: as the course keeps it, a path relative to the course file or what QGIS calls a source. taken: ISO
+    text; taken_utc: ``hh:mm``. shift_e_m, shift_n_m: by how many metres east and north, on the grid of the
+    course's CRS, the picture must be moved to lie on the ground; moved: what else moves it, see
+    ``imagery.moves``.
+    """
 
     id: str
     gsd_m: float = None
     rmse_m: float = None
+    source: str = ""
     taken: str = ""
+    taken_utc: str = ""
+    shift_e_m: float = 0.0
+    shift_n_m: float = 0.0
+    moved: str = ""
     credit: str = ""
     licence: str = ""
     print_allowed: bool = False

@@ -202,10 +202,12 @@ KINDS = (
             Field("id", TEXT, to_say("Id"), needed=True),
             Field("source", TEXT, to_say("Source")),
             Field("taken", DATE, to_say("Taken on")),
+            Field("taken_utc", TEXT, to_say("Taken at (UTC, hh:mm)")),
             Field("gsd_m", REAL, to_say("Ground sample distance (m)"), low=0),
             Field("shift_e_m", REAL, to_say("Shift east (m)")),
             Field("shift_n_m", REAL, to_say("Shift north (m)")),
             Field("rmse_m", REAL, to_say("Registration error (m)"), low=0),
+            Field("moved", TEXT, to_say("Turn, stretch and local shifts")),
             Field("credit", TEXT, to_say("Credit")),
             Field("licence", TEXT, to_say("Licence")),
             Field("print_allowed", BOOLEAN, to_say("May be printed"), default=False),
@@ -401,7 +403,7 @@ TABLES = (
     ),
 )
 
-SCHEMA_VERSION = 2
+SCHEMA_VERSION = 3
 
 BY_NAME = {kind.name: kind for kind in KINDS + TABLES}
 FEATURE_KINDS = tuple(k.name for k in KINDS if k.name not in ("image", "patch", "window", "pin"))

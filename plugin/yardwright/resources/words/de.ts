@@ -349,7 +349,7 @@
         <translation>Eine Seite von {width} x {height} mm ist zu klein für dieses Grün.</translation>
     </message>
     <message>
-        <location filename="../../imagery/window.py"/>
+        <location filename="../../imagery/image.py"/>
         <source>A picture of {width} x {height} pixels does not fit into memory.</source>
         <translation>Ein Bild von {width} x {height} Pixeln passt nicht in den Arbeitsspeicher.</translation>
     </message>
@@ -605,7 +605,7 @@
         <translation>Ausgewogenheit, vorher → nachher</translation>
     </message>
     <message>
-        <location filename="../../imagery/window.py"/>
+        <location filename="../../imagery/image.py"/>
         <source>Band {number} of the image is tagged as opacity but holds a picture (often near infrared); it was left out.</source>
         <translation>Kanal {number} des Bildes ist als Deckkraft ausgewiesen, enthält aber ein Bild (oft nahes Infrarot); er wurde ausgelassen.</translation>
     </message>
@@ -769,8 +769,8 @@
         <translation>Prüfen, ob auf dem Datenträger Platz ist und im Ordner geschrieben werden darf.</translation>
     </message>
     <message>
+        <location filename="../../imagery/image.py"/>
         <location filename="../../imagery/terrain.py"/>
-        <location filename="../../imagery/window.py"/>
         <source>Check that the file is there and whole, and opens in QGIS as a raster layer.</source>
         <translation>Prüfen, ob die Datei vorhanden und vollständig ist und sich in QGIS als Rasterlayer öffnen lässt.</translation>
     </message>
@@ -904,7 +904,7 @@
         <translation>Einen kleineren Rand oder einen größeren Bildausschnitt wählen.</translation>
     </message>
     <message>
-        <location filename="../../imagery/window.py"/>
+        <location filename="../../imagery/image.py"/>
         <source>Choose a smaller panel or fewer dots per inch.</source>
         <translation>Ein kleineres Bildfeld oder weniger Punkte pro Zoll wählen.</translation>
     </message>
@@ -924,7 +924,7 @@
         <translation>Eine vorhandene Datei als Quelle (SOURCE) wählen.</translation>
     </message>
     <message>
-        <location filename="../../imagery/window.py"/>
+        <location filename="../../imagery/image.py"/>
         <source>Choose an image of the course's ground; if it is one, check its CRS.</source>
         <translation>Ein Bild wählen, das den Platz zeigt; zeigt es ihn, sein KBS prüfen.</translation>
     </message>
@@ -999,8 +999,8 @@
         <translation>Zuerst etwas in der Liste wählen.</translation>
     </message>
     <message>
+        <location filename="../../imagery/grid.py"/>
         <location filename="../../imagery/terrain.py"/>
-        <location filename="../../imagery/window.py"/>
         <source>Choose the course's CRS as EPSG:n.</source>
         <translation>Das KBS des Platzes als EPSG:n wählen.</translation>
     </message>
@@ -1559,7 +1559,7 @@
         <translation>Eingelesene Objekte je Layer</translation>
     </message>
     <message>
-        <location filename="../../imagery/window.py"/>
+        <location filename="../../imagery/image.py"/>
         <source>Fetch the image again, or choose another one.</source>
         <translation>Das Bild erneut beschaffen oder ein anderes wählen.</translation>
     </message>
@@ -1789,7 +1789,7 @@
         <translation>GDAL nannte keinen Grund</translation>
     </message>
     <message>
-        <location filename="../../imagery/window.py"/>
+        <location filename="../../imagery/image.py"/>
         <source>Georeference it first (Raster, Georeferencer) and choose the georeferenced image.</source>
         <translation>Es zuerst georeferenzieren (Raster, Georeferenzierung) und das georeferenzierte Bild wählen.</translation>
     </message>
@@ -2138,6 +2138,11 @@
         <location filename="../../desk/figures.py"/>
         <source>How sure the figure is: one standard error</source>
         <translation>Wie sicher das Maß ist: ein Standardfehler</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/moves.py"/>
+        <source>How the date’s picture is moved cannot be read ({reason}).</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../../desk/drawing_bar.py"/>
@@ -3177,7 +3182,7 @@
         <translation>Teil des Grüns</translation>
     </message>
     <message>
-        <location filename="../../imagery/window.py"/>
+        <location filename="../../imagery/image.py"/>
         <source>Part of the image cannot be read: {reason}.</source>
         <translation>Ein Teil des Bildes ist nicht lesbar: {reason}.</translation>
     </message>
@@ -3459,6 +3464,11 @@
         <location filename="../../store/symbols.py"/>
         <source>Red stakes</source>
         <translation>Rote Pfähle</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/moves.py"/>
+        <source>Register the date again.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -3759,8 +3769,8 @@
         <translation>Abschläge stecken</translation>
     </message>
     <message>
+        <location filename="../../imagery/image.py"/>
         <location filename="../../imagery/terrain.py"/>
-        <location filename="../../imagery/window.py"/>
         <source>Set the layer's CRS in QGIS (Layer, Set CRS of Layer), or write it into the file.</source>
         <translation>Das KBS des Layers in QGIS setzen (Layer, Layer-KBS setzen) oder in die Datei schreiben.</translation>
     </message>
@@ -4108,6 +4118,11 @@
         <location filename="../../store/course_file.py"/>
         <source>Take yd or m.</source>
         <translation>yd oder m nehmen.</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Taken at (UTC, hh:mm)</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -4618,42 +4633,42 @@
         <translation>Die Bahnen, von denen ein Blatt mit einem Grün geschrieben wird, etwa 1,4,7-9. Leer: alle, die eine Lochposition haben.</translation>
     </message>
     <message>
-        <location filename="../../imagery/window.py"/>
+        <location filename="../../imagery/image.py"/>
         <source>The image cannot be used: {reason}.</source>
         <translation>Das Bild ist nicht verwendbar: {reason}.</translation>
     </message>
     <message>
-        <location filename="../../imagery/window.py"/>
+        <location filename="../../imagery/image.py"/>
         <source>The image counts pure white as “no image”; it was kept, or white sand would drop out.</source>
         <translation>Das Bild wertet reines Weiß als „kein Bild“; es wurde behalten, sonst fiele weißer Sand heraus.</translation>
     </message>
     <message>
-        <location filename="../../imagery/window.py"/>
+        <location filename="../../imagery/image.py"/>
         <source>The image does not say in which coordinate reference system it lies.</source>
         <translation>Das Bild nennt sein Koordinatenbezugssystem nicht.</translation>
     </message>
     <message>
-        <location filename="../../imagery/window.py"/>
+        <location filename="../../imagery/image.py"/>
         <source>The image does not say where on the ground it lies.</source>
         <translation>Das Bild sagt nicht, wo im Gelände es liegt.</translation>
     </message>
     <message>
-        <location filename="../../imagery/window.py"/>
+        <location filename="../../imagery/image.py"/>
         <source>The image shows nothing of this window.</source>
         <translation>Das Bild zeigt nichts von diesem Bildausschnitt.</translation>
     </message>
     <message>
-        <location filename="../../imagery/window.py"/>
+        <location filename="../../imagery/image.py"/>
         <source>The image “{image}” cannot be read: {reason}.</source>
         <translation>Das Bild „{image}“ ist nicht lesbar: {reason}.</translation>
     </message>
     <message>
-        <location filename="../../imagery/window.py"/>
+        <location filename="../../imagery/image.py"/>
         <source>The image “{image}” shows nothing of this window.</source>
         <translation>Das Bild „{image}“ zeigt nichts von diesem Bildausschnitt.</translation>
     </message>
     <message>
-        <location filename="../../imagery/window.py"/>
+        <location filename="../../imagery/image.py"/>
         <source>The image's values were spread so that {low} is black and {high} white.</source>
         <translation>Die Werte des Bildes wurden so gespreizt, dass {low} schwarz und {high} weiß ist.</translation>
     </message>
@@ -4826,6 +4841,11 @@
         <location filename="../../desk/sheets_dialog.py"/>
         <source>The page before</source>
         <translation>Die vorige Seite</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/window.py"/>
+        <source>The picture cannot be written: {reason}.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../../desk/event_panel.py"/>
@@ -5378,6 +5398,11 @@
         <location filename="../../desk/toolbar.py"/>
         <source>Turn the plugin “Processing” on in the list of plugins.</source>
         <translation>Die Erweiterung „Processing“ in der Liste der Erweiterungen einschalten.</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Turn, stretch and local shifts</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -6368,7 +6393,7 @@
         <translation>es enthält keine Höhen</translation>
     </message>
     <message>
-        <location filename="../../imagery/window.py"/>
+        <location filename="../../imagery/image.py"/>
         <source>it holds no picture</source>
         <translation>es enthält kein Bild</translation>
     </message>
@@ -6476,6 +6501,11 @@
         <location filename="../../store/bring_in.py"/>
         <source>its outline is not closed</source>
         <translation>der Umriss ist nicht geschlossen</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/moves.py"/>
+        <source>its shifts are no table</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../../measure/checklist.py"/>
@@ -7127,8 +7157,8 @@
         <translation>das Wettspiel hat {count} Lochpositionen für diese Bahn und Runde</translation>
     </message>
     <message>
+        <location filename="../../imagery/image.py"/>
         <location filename="../../imagery/terrain.py"/>
-        <location filename="../../imagery/window.py"/>
         <source>the file seems damaged</source>
         <translation>die Datei scheint beschädigt</translation>
     </message>
@@ -8229,8 +8259,8 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <translation>±</translation>
     </message>
     <message>
+        <location filename="../../imagery/grid.py"/>
         <location filename="../../imagery/terrain.py"/>
-        <location filename="../../imagery/window.py"/>
         <location filename="../../store/course_file.py"/>
         <source>“{crs}” is not a coordinate reference system.</source>
         <translation>„{crs}“ ist kein Koordinatenbezugssystem.</translation>
