@@ -2142,7 +2142,7 @@
     <message>
         <location filename="../../imagery/moves.py"/>
         <source>How the date’s picture is moved cannot be read ({reason}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie das Bild des Aufnahmetags verschoben ist, ist nicht lesbar ({reason}).</translation>
     </message>
     <message>
         <location filename="../../desk/drawing_bar.py"/>
@@ -3468,7 +3468,7 @@
     <message>
         <location filename="../../imagery/moves.py"/>
         <source>Register the date again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Aufnahmetag erneut einpassen.</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -4122,7 +4122,7 @@
     <message>
         <location filename="../../model/kinds.py"/>
         <source>Taken at (UTC, hh:mm)</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufgenommen um (UTC, hh:mm)</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -4845,7 +4845,7 @@
     <message>
         <location filename="../../imagery/window.py"/>
         <source>The picture cannot be written: {reason}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Bild kann nicht geschrieben werden: {reason}.</translation>
     </message>
     <message>
         <location filename="../../desk/event_panel.py"/>
@@ -5402,7 +5402,7 @@
     <message>
         <location filename="../../model/kinds.py"/>
         <source>Turn, stretch and local shifts</source>
-        <translation type="unfinished"></translation>
+        <translation>Drehung, Streckung und örtliche Verschiebungen</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -6505,7 +6505,7 @@
     <message>
         <location filename="../../imagery/moves.py"/>
         <source>its shifts are no table</source>
-        <translation type="unfinished"></translation>
+        <translation>seine Verschiebungen sind keine Tabelle</translation>
     </message>
     <message>
         <location filename="../../measure/checklist.py"/>
