@@ -206,6 +206,53 @@ def test_run_again_it_replaces_its_own(provider, ground, course, tmp_path):
     assert {row["window"] for row in rows_of(out)} == {"hole_01", "hole_02"}
 
 
+def pixels_of(path):
+    image = gdal.Open(str(path))
+    return image.ReadAsArray().transpose(1, 2, 0).astype(int)
+
+
+def test_margins_made_clear(provider, ground, course, tmp_path):
+    shown = {"SHOWS": ["green"], "HOLES": "1"}
+    run(provider, asked(ground, course, tmp_path / "plain", **shown))
+    run(provider, asked(ground, course, tmp_path / "clear", MARGINS=0.6, **shown))
+    plain, clear = (pixels_of(tmp_path / kind / "green_01.tif") for kind in ("plain", "clear"))
+    change = clear[:, :, :3].sum(axis=2) - plain[:, :, :3].sum(axis=2)
+    image = gdal.Open(str(tmp_path / "clear" / "green_01.tif"))
+    g = image.GetGeoTransform()
+    rows, columns = np.indices(change.shape) + 0.5
+    x, y = g[0] + columns * g[1] + rows * g[2], g[3] + columns * g[4] + rows * g[5]
+    # The circle's own equation: shapely's 64 sides lie at most 1.1 cm inside it.
+    away = 9 - np.hypot(x - EAST - 300, y - NORTH)
+    assert change[(away > 0.1) & (away < 0.3)].min() > 20
+    assert change[(away < -0.15) & (away > -0.3)].max() < -8
+    assert not change[(np.abs(away) > 2.5) & (np.hypot(x - EAST - 292, y - NORTH - 12) > 5.5)].any()
+
+
+def test_markers_where_they_are_true(provider, ground, course, tmp_path):
+    """A post that states 100 yd stands 95 yd before the middle: 5 yd nearer to the tee it is burnt in."""
+    from yardwright.store.course_file import open_course
+    from yardwright.store.writing import add_features
+
+    stands = Point(EAST + 300 - 95 * 0.9144, NORTH)
+    with closing(open_course(str(course))) as layers:
+        add_features(layers, [Feature("marker", None, stands, attributes={"hole": 1, "states_yd": 100})])
+    shown = {"SHOWS": ["hole"], "HOLES": "1", "DPI": 200}
+    run(provider, asked(ground, course, tmp_path / "plain", **shown))
+    run(provider, asked(ground, course, tmp_path / "drawn", MARKERS=True, **shown))
+    plain, drawn = (pixels_of(tmp_path / kind / "hole_01.tif") for kind in ("plain", "drawn"))
+    (row,) = [r for r in rows_of(tmp_path / "drawn") if r["symbol"] == "marker_proposed"]
+    x, y = float(row["x_px"]), float(row["y_px"])
+    image = gdal.Open(str(tmp_path / "drawn" / "hole_01.tif"))
+    g = image.GetGeoTransform()
+    there = (g[0] + x * g[1] + y * g[2], g[3] + x * g[4] + y * g[5])
+    # UTM stretches the yard here by less than 0.04 %.
+    assert np.allclose(there, (EAST + 300 - 100 * 0.9144, NORTH), atol=0.06)
+    assert drawn[int(y), int(x), :3].min() > 250
+    rows, columns = np.nonzero((plain != drawn).any(axis=2))
+    assert np.hypot(rows - y, columns - x).max() < 6 / 25.4 * 200
+    assert columns.max() - x > 2 / 25.4 * 200 and (drawn[rows, columns].min(axis=0)[:3] < 60).all()
+
+
 def test_the_limit_of_greens_is_lifted_knowingly(provider, ground, course, tmp_path):
     _, said = run(provider, asked(ground, course, tmp_path / "a", HOLES="1", SHOWS="green", SCALE=200))
     assert any("4.3a" in text for text in said)

@@ -63,15 +63,19 @@ def image_source(layer):
     )
 
 
-def make_picture(image, plan, folder, form="png", progress=None):
+def make_picture(image, plan, folder, form="png", progress=None, retouch=None):
     """Write the picture of a WindowPlan from an ImageSource into a folder; an ``imagery.window.Cut``.
 
     form: a key of ``imagery.window.FORMS``. progress: called with (done, total); False stops with Cancelled.
+    retouch: what changes the pixels before they are written, see ``guide.retouching``, or None.
     Raises YardwrightError, and OutsideImage when the image shows nothing of the window.
     """
     if image.provider == "gdal":
         crs = image.crs or None
-        return cut(image.path, plan.grid, folder, plan.name, form, crs, image.open_options, progress)
+        options = {"source_crs": crs, "open_options": image.open_options}
+        return cut(
+            image.path, plan.grid, folder, plan.name, form, **options, progress=progress, retouch=retouch
+        )
     layer = QgsRasterLayer(image.source, image.name, image.provider)
     if not layer.isValid():
         raise YardwrightError(
@@ -85,7 +89,8 @@ def make_picture(image, plan, folder, form="png", progress=None):
         layer.resampleFilter().setZoomedInResampler(QgsCubicRasterResampler())
         layer.resampleFilter().setZoomedOutResampler(QgsCubicRasterResampler())
         layer.resampleFilter().setMaxOversampling(8.0)
-    return write(render([layer], plan, progress), plan.grid, folder, plan.name, form)
+    pixels = render([layer], plan, progress)
+    return write(retouch(pixels) if retouch else pixels, plan.grid, folder, plan.name, form)
 
 
 def render(layers, plan, progress=None):

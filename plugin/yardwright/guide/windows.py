@@ -434,8 +434,27 @@ def _proposed(markers, drawn):
     for row in markers:
         if row.proposed_x is None:
             continue
-        posts = [int(part) for part in row.marker_id.split("+") if part.isdigit()]
+        posts = _posts(row)
         text = _stated(drawn[posts[0]]) if posts and posts[0] in drawn else ""
         fid = posts[0] if len(posts) == 1 else None
         found.append(("marker_proposed", fid, (row.proposed_x, row.proposed_y), text))
     return found
+
+
+def _posts(row):
+    """The ids of the markers that a MarkerRow stands for."""
+    return [int(part) for part in row.marker_id.split("+") if part.isdigit()]
+
+
+def stated_at(markers, features):
+    """``[((x, y), text)]``: where each distance marker would be true, and what it states.
+
+    markers: MarkerRows. features: the model Features. The middle between the posts of a pair is no marker.
+    """
+    drawn = {feature.fid: feature for feature in features if feature.kind == "marker"}
+    proposed = {
+        _posts(row)[0]: (row.proposed_x, row.proposed_y)
+        for row in markers
+        if row.proposed_x is not None and len(_posts(row)) == 1
+    }
+    return [(place, _stated(drawn[fid])) for fid, place in proposed.items() if fid in drawn]

@@ -68,11 +68,7 @@ class Image:
             made = self.raster(grid, told)
         except OutsideImage:
             return np.zeros((grid.height, grid.width, 4), np.uint8)
-        # One band after the other: gathering all at once holds the window twice.
-        pixels = np.empty((grid.height, grid.width, 4), np.uint8)
-        for band in range(4):
-            pixels[:, :, band] = made.GetRasterBand(band + 1).ReadAsArray()
-        return pixels
+        return pixels_of(made)
 
     def _bent(self, grid, told):
         """The window under local shifts: a slightly larger one, resampled with splines."""
@@ -95,6 +91,15 @@ class Image:
             found = map_coordinates(values, at, order=3 if band < 4 else 1, mode="nearest")
             made.GetRasterBand(band).WriteArray(np.clip(np.rint(found), 0, 255).astype(np.uint8))
         return made
+
+
+def pixels_of(raster):
+    """(height, width, 4) of uint8: the four bands of what ``Image.raster`` gives."""
+    # One band after the other: gathering all at once holds the window twice.
+    pixels = np.empty((raster.RasterYSize, raster.RasterXSize, 4), np.uint8)
+    for band in range(4):
+        pixels[:, :, band] = raster.GetRasterBand(band + 1).ReadAsArray()
+    return pixels
 
 
 def _drawn_from(grid, local, edge):

@@ -18,7 +18,7 @@ from osgeo import gdal
 from ..model.errors import YardwrightError
 from ..model.words import say
 from .grid import grid_crs
-from .image import Image, outside, picture_in_memory
+from .image import Image, outside, picture_in_memory, pixels_of
 from .moves import STAY
 from .quiet import quiet_gdal
 from .told import Told
@@ -48,14 +48,25 @@ def world_file(geotransform):
     return "".join(f"{value!r}\n" for value in map(float, lines))
 
 
-def cut(source, grid, folder, name, form="png", source_crs=None, open_options=(), progress=None, move=STAY):
+def cut(
+    source,
+    grid,
+    folder,
+    name,
+    form="png",
+    source_crs=None,
+    open_options=(),
+    progress=None,
+    move=STAY,
+    retouch=None,
+):
     """Cut a window out of an image; returns a Cut.
 
     source: what GDAL opens. grid: the window. folder, name: ``folder/name.tif`` and ``folder/name.png`` (or
     ``.jpg``) are written, replacing those of an earlier run. form: a key of FORMS. source_crs: WKT or
     ``EPSG:n``, for an image that does not say its own. open_options: GDAL's, ``NAME=VALUE``.
     move: the Move that brings the image onto the ground. progress: called with (done, total); when it
-    returns False, Cancelled is raised.
+    returns False, Cancelled is raised. retouch: ``function(pixels) -> pixels``, (height, width, 4) of uint8.
 
     Memory is bounded by the window, not by the image: the coarsest overview that is still as fine as the
     window is read, in pieces. Raises YardwrightError when the image cannot be used, OutsideImage when it
@@ -67,6 +78,8 @@ def cut(source, grid, folder, name, form="png", source_crs=None, open_options=()
         target = image.raster(grid, told.narrowed(0.0, 0.8))
         try:
             remarks = [*image.remarks, *_cover_remark(target, source)]
+            if retouch is not None:
+                _put_pixels(target, retouch(pixels_of(target)))
             told(0.8)
             made = _write(target, grid, folder, name, form, told)
             told(1.0)
@@ -83,13 +96,17 @@ def write(pixels, grid, folder, name, form="png"):
     with quiet_gdal(_cannot_be_written):
         target = picture_in_memory(grid)
         try:
-            for band in range(4):
-                target.GetRasterBand(band + 1).WriteArray(np.ascontiguousarray(pixels[:, :, band]))
+            _put_pixels(target, pixels)
             remarks = _cover_remark(target, "")
             made = _write(target, grid, folder, name, form, Told(None))
         finally:
             target = None
     return Cut(*made, tuple(remarks))
+
+
+def _put_pixels(target, pixels):
+    for band in range(4):
+        target.GetRasterBand(band + 1).WriteArray(np.ascontiguousarray(pixels[:, :, band]))
 
 
 def _cover_remark(target, source):

@@ -104,11 +104,17 @@ class CourseIndex:
 
     def open_within(self, box):
         """The features given to no hole whose bounds meet ``box`` (x least, y least, x most, y most)."""
+        return [self.course.features[position] for position in np.flatnonzero(self.open & self._meets(box))]
+
+    def within(self, box):
+        """All features whose bounds meet ``box`` (x least, y least, x most, y most)."""
+        return [self.course.features[position] for position in np.flatnonzero(self._meets(box))]
+
+    def _meets(self, box):
         if not len(self.bounds):
-            return []
+            return np.zeros(0, dtype=bool)
         low_x, low_y, high_x, high_y = self.bounds.T
-        meets = self.open & (low_x <= box[2]) & (high_x >= box[0]) & (low_y <= box[3]) & (high_y >= box[1])
-        return [self.course.features[position] for position in np.flatnonzero(meets)]
+        return (low_x <= box[2]) & (high_x >= box[0]) & (low_y <= box[3]) & (high_y >= box[1])
 
 
 def _holes_of_all(course):

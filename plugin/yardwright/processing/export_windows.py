@@ -101,6 +101,20 @@ class ExportWindows(YardwrightAlgorithm):
             "during a round. Say yes only for pictures that are not.",
             advanced=True,
         )
+        self.ask(
+            number("MARGINS", self.tr("Margins made clear"), number.Type.Double, 0.0, True, 0.0, 1.0),
+            "How strongly the drawn margins of greens, aprons, tees and bunkers are brought out by a change "
+            "of tone inside and outside: 0 not at all, 0.5 well to be seen, 1 most.",
+            advanced=True,
+        )
+        self.ask(
+            QgsProcessingParameterBoolean(
+                "MARKERS", self.tr("Draw distance markers where they are true"), False, True
+            ),
+            "Burns the course’s distance markers into the pictures at the place where the distance each "
+            "states is true, with that figure beside it.",
+            advanced=True,
+        )
         self.ask_folder()
         self.ask_forms()
         self.add_table_outputs(["placements"])
@@ -117,6 +131,7 @@ class ExportWindows(YardwrightAlgorithm):
         return True
 
     def work(self, parameters, context, feedback):
+        from ..guide.retouching import Retouch
         from ..guide.windows import Panel, PlacementRow
         from ..store.course_file import open_course
         from ..store.reading import read_course
@@ -134,10 +149,14 @@ class ExportWindows(YardwrightAlgorithm):
         numbers = self.holes(parameters, context)
         forms = self.forms(parameters, context)
         form = self.parameterAsEnumString(parameters, "PICTURE", context) or PICTURES[0]
+        retouch = Retouch(
+            self.parameterAsDouble(parameters, "MARGINS", context),
+            self.parameterAsBool(parameters, "MARKERS", context),
+        )
         with closing(open_course(self.course(parameters, context))) as layers:
             course = read_course(layers)
             folder = self.folder(parameters, context)
-            made = _Made(feedback)
+            made = _Made(feedback, retouch)
             for plan, played in made.plans(course, numbers, shows, wanted):
                 if not made.cut(self._image, plan, played, course, folder, form):
                     break
@@ -145,6 +164,10 @@ class ExportWindows(YardwrightAlgorithm):
             replace_windows(layers, made.features)
         tables = {"placements": (PlacementRow, made.placements)}
         paths = write_tables(folder, tables, course.settings.unit, forms)
+        if retouch.markers:
+            feedback.pushInfo(
+                self.tr("Distance markers are drawn where they are true, not where they stand.")
+            )
         feedback.pushInfo(self.tr("{} windows made in {}").format(len(made.features), folder))
         return {**self.table_results(folder, paths), "WINDOWS": len(made.features)}
 
@@ -165,8 +188,9 @@ _PANEL = ("WIDTH_MM", "HEIGHT_MM", "DPI")
 class _Made:
     """The windows of one run: what was made so far, and what there is to say about it."""
 
-    def __init__(self, feedback):
+    def __init__(self, feedback, retouch):
         self._feedback = feedback
+        self._retouch = retouch
         self._remarks = {}
         self._failures = {}
         self._index = None
@@ -215,17 +239,19 @@ class _Made:
         from ..measure.course import measure_hole
         from ..model.errors import Cancelled, YardwrightError
 
+        if self._measured[0] != played.number:
+            self._measured = (played.number, measure_hole(course, played.number, self._index))
+        tables = self._measured[1]
+        near = self._index.named_of(played.number) + self._index.open_within(_bounds(plan))
+        shown = self._index.within(_bounds(plan))
+        retouch = self._retouch.of(plan, shown, tables.get("markers", ()))
         try:
-            made = make_picture(image, plan, folder, form, self._progress)
+            made = make_picture(image, plan, folder, form, self._progress, retouch)
         except YardwrightError as error:
             self._fail(error.what, error.remedy, plan.name)
             return not self._feedback.isCanceled()
         except Cancelled:
             return False
-        if self._measured[0] != played.number:
-            self._measured = (played.number, measure_hole(course, played.number, self._index))
-        tables = self._measured[1]
-        near = self._index.named_of(played.number) + self._index.open_within(_bounds(plan))
         self.placements.extend(placements(plan, played, course, tables, near))
         self.features.append(window_feature(plan))
         for remark in (*plan.remarks, *made.remarks):

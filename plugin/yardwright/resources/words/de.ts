@@ -670,6 +670,11 @@
         <translation>Bunker</translation>
     </message>
     <message>
+        <location filename="../../processing/export_windows.py"/>
+        <source>Burns the course’s distance markers into the pictures at the place where the distance each states is true, with that figure beside it.</source>
+        <translation>Zeichnet die Entfernungsmarken des Platzes dort in die Bilder, wo die angegebene Entfernung stimmt, mit der Zahl daneben.</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <source>By</source>
         <translation>Um</translation>
@@ -1314,6 +1319,11 @@
         <translation>Entfernungsmarke</translation>
     </message>
     <message>
+        <location filename="../../processing/export_windows.py"/>
+        <source>Distance markers are drawn where they are true, not where they stand.</source>
+        <translation>Die Entfernungsmarken sind dort gezeichnet, wo sie stimmen, nicht wo sie stehen.</translation>
+    </message>
+    <message>
         <location filename="../../model/kinds.py"/>
         <source>Distance markers state to</source>
         <translation>Entfernungsmarken gelten bis</translation>
@@ -1352,6 +1362,11 @@
         <location filename="../../store/openstreetmap.py"/>
         <source>Download it again, or choose another file (.osm, .osm.pbf or GeoJSON).</source>
         <translation>Erneut herunterladen oder eine andere Datei (.osm, .osm.pbf oder GeoJSON) wählen.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/export_windows.py"/>
+        <source>Draw distance markers where they are true</source>
+        <translation>Entfernungsmarken dort zeichnen, wo sie stimmen</translation>
     </message>
     <message>
         <location filename="../../measure/checks_of_rows.py"/>
@@ -2135,6 +2150,11 @@
         <translation>Wie steil das Gelände dort ist, wo eines bekannt ist</translation>
     </message>
     <message>
+        <location filename="../../processing/export_windows.py"/>
+        <source>How strongly the drawn margins of greens, aprons, tees and bunkers are brought out by a change of tone inside and outside: 0 not at all, 0.5 well to be seen, 1 most.</source>
+        <translation>Wie stark die gezeichneten Ränder von Grüns, Vorgrüns, Abschlägen und Bunkern durch einen Tonwechsel innen und außen hervorgehoben werden: 0 gar nicht, 0,5 gut sichtbar, 1 am stärksten.</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <source>How sure the figure is: one standard error</source>
         <translation>Wie sicher das Maß ist: ein Standardfehler</translation>
@@ -2536,6 +2556,11 @@
         <location filename="../../processing/export_windows.py"/>
         <source>Margin (mm)</source>
         <translation>Rand (mm)</translation>
+    </message>
+    <message>
+        <location filename="../../processing/export_windows.py"/>
+        <source>Margins made clear</source>
+        <translation>Ränder verdeutlichen</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
