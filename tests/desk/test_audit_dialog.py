@@ -373,3 +373,22 @@ def test_the_panel_opens_it(event, monkeypatch):
     finally:
         panel.let_go()
         panel.deleteLater()
+
+
+def test_the_slope_at_ours_is_shown_where_heights_are_known(dialog, project, tmp_path):
+    """Hole 1 is played to the north, and rises there by 10 %: it falls to the player. Hole 2's green, where the
+    approach comes from the south-west, has pins on it too."""
+    from yardwright.desk.audit_dialog import SLOPE
+
+    from tests.desk.test_propose_dialog import heights
+
+    read(dialog)
+    dialog.all_box.setChecked(True)
+    assert dialog.list.isColumnHidden(SLOPE)
+    project.addMapLayer(heights(tmp_path / "ground.tif", 180))
+    read(dialog)
+    assert not dialog.list.isColumnHidden(SLOPE)
+    slopes = {key: texts[0] for key, texts in listed(dialog, SLOPE).items()}
+    assert slopes["1", "1"] == "↓ 10.0 % to the front"
+    drawn = {(str(number), str(hole)) for number, hole in DRAWN_AT_FIRST}
+    assert {key for key, text in slopes.items() if text} <= drawn

@@ -300,5 +300,8 @@ def test_a_terrain_of_the_project_tells_the_slope(panel, project, tmp_path):
     project.addMapLayer(QgsRasterLayer(path, "Ground"))
     panel.refresh()
     index = panel.table.index(0, SLOPE)
-    assert not panel.view.isColumnHidden(SLOPE) and index.data() == "3.0 %"
-    assert "90°" in index.data(Qt.ItemDataRole.ToolTipRole)
+    assert not panel.view.isColumnHidden(SLOPE) and index.data() == "→ 3.0 %"
+    tip = index.data(Qt.ItemDataRole.ToolTipRole)
+    assert "falls 3.0 % to the right" in tip and "towards 90°" in tip
+    panel.in_hand.choose_hole(1)
+    assert panel.remark.text() == "Slope: → 3.0 % to the right"

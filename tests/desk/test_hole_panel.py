@@ -1,7 +1,9 @@
 """The panel of the hole in hand: what it says, that it follows edits, and what it starts."""
 
 import pytest
+from qgis.core import QgsGeometry, QgsPointXY
 
+from tests.desk.conftest import at
 from tests.desk.test_drawing import Hand, drawing, hand  # noqa: F401  the fixtures
 from tests.desk.test_toolbar import iface  # noqa: F401  the fixture
 
@@ -41,6 +43,37 @@ def test_a_hole_that_is_only_on_the_card(panel):
     drawn = dict(rows(panel.drawn))
     assert "from the back tee" in drawn["○  Line of play"] and "○  Green" in drawn
     assert panel.green.text() == "Green: not measured yet"
+
+
+def test_it_tells_the_rise_where_the_project_has_heights(panel, project, tmp_path, qtbot, monkeypatch):
+    """Level to 180 yd and 10 % beyond: 18 yd in 180 to the green's middle (grid scale 0.9996), 16.5 m. From 0 and
+    40 yd alike; 360 + 18 and 320 + 18."""
+    from tests.desk.test_propose_dialog import heights
+
+    assert panel.heights.isHidden() and panel.heights.text() == ""
+    project.addMapLayer(heights(tmp_path / "ground.tif", 180))
+    qtbot.waitUntil(lambda: not panel.heights.isHidden(), timeout=3000)
+    said = "From {}: rise +16.5 m to the green, plays {} yd (common practice; the length stays {})"
+    assert panel.heights.text() == said.format("Heron", 378, 360)
+    assert "no rule says so" in panel.heights.toolTip()
+    from yardwright.imagery.terrain import Terrain
+
+    asked, real = [], Terrain.height_at
+    monkeypatch.setattr(Terrain, "height_at", lambda self, *given: asked.append(1) or real(self, *given))
+    panel.in_hand.choose_tee_set("Wren")
+    assert asked == [], "worked out once a hole"
+    assert panel.heights.text() == said.format("Wren", 338, 320)
+    assert rows(panel.figures)[0][1] == "360", "no length knows of it"
+    layer = panel.in_hand.layer("hole")
+    layer.startEditing()
+    (row,) = [one for one in layer.getFeatures() if one["number"] == 1]
+    longer = QgsGeometry.fromPolylineXY(
+        [QgsPointXY(*at(0, 0)), QgsPointXY(*at(3, 200)), QgsPointXY(*at(0, 360))]
+    )
+    layer.changeGeometry(row.id(), longer)
+    qtbot.waitUntil(lambda: asked != [], timeout=3000)
+    panel.in_hand.choose_hole(3)
+    assert panel.heights.isHidden() and panel.in_hand.iface.bar.messages == []
 
 
 def test_it_guides_through_a_first_hole(panel, drawing, hand, monkeypatch, qtbot):  # noqa: F811

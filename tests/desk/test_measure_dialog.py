@@ -229,3 +229,101 @@ def test_metres(qgis_iface, qtbot, place):
     assert "metres" in dialog.note.text()
     dialog.close()
     layer.rollBack()
+
+
+# Heights
+
+
+@pytest.fixture
+def ground(place, project, tmp_path):
+    """Heights in the project: level to 180 yd, 10 % beyond."""
+    from tests.desk.test_propose_dialog import heights
+
+    layer = heights(tmp_path / "ground.tif", 180)
+    project.addMapLayer(layer)
+    return layer
+
+
+def heights_tab(dialog):
+    return dialog.tabs.isTabVisible(dialog.tabs.indexOf(dialog.views["heights"]))
+
+
+def test_without_heights_there_is_no_table_of_them(dialog, tmp_path):
+    assert not heights_tab(dialog) and dialog.caution.isHidden()
+    assert [dialog.terrain_box.itemText(row) for row in range(2)] == ["None", "A file…"]
+    paths = dialog.save(str(tmp_path), True, "csv")
+    assert len(paths) == 7 and not (tmp_path / "heights.csv").exists()
+
+
+def test_heights_stand_apart_from_the_lengths(ground, dialog, tmp_path):
+    """From 0 and 40 yd, where it is level, to 360: 18 yd of rise, 16.45 m on the ground."""
+    assert heights_tab(dialog) and dialog.terrain_box.currentText() == "Ground"
+    check_tees(dialog, "Heron", "Wren")
+    rows = {row["Tee"]: row for row in shown(dialog, "heights")}
+    assert [rows["Heron"][name] for name in ("Rise (m)", "Length", "Plays")] == ["+16.5", "360", "378"]
+    assert [rows["Wren"][name] for name in ("Rise (m)", "Length", "Plays")] == ["+16.5", "320", "338"]
+    assert [row["Length"] for row in shown(dialog, "lengths")] == ["360", "320"]
+    # The caution stands below this table and no other.
+    assert dialog.caution.isHidden()
+    dialog.tabs.setCurrentWidget(dialog.views["heights"])
+    assert dialog.caution.isVisible() and "common practice" in dialog.caution.text()
+    view = dialog.views["heights"]
+    view.selectRow(0)
+    assert dialog.current_row().tee_set in ("Heron", "Wren")
+    dialog.tabs.setCurrentWidget(dialog.views["lengths"])
+    assert dialog.caution.isHidden()
+    paths = dialog.save(str(tmp_path), True, "csv")
+    assert len(paths) == 8
+    with open(tmp_path / "heights.csv", newline="", encoding="utf-8-sig") as file:
+        row = next(csv.DictReader(file))
+    assert float(row["rise_m"]) == pytest.approx(16.46, abs=0.02) and float(
+        row["length_yd"]
+    ) == pytest.approx(360)
+
+
+def test_no_heights_and_heights_from_a_file(ground, dialog, qtbot, tmp_path):
+    from tests.desk.test_propose_dialog import heights
+
+    dialog.terrain_box.setCurrentIndex(0)
+    dialog.terrain_box.activated.emit(0)
+    settled(dialog, qtbot)
+    assert not heights_tab(dialog) and shown(dialog, "lengths")[0]["Length"] == "360"
+    heights(tmp_path / "other.tif", 270)
+    dialog.take_terrain(str(tmp_path / "other.tif"))
+    settled(dialog, qtbot)
+    assert dialog.terrain_box.currentText() == "other.tif" and heights_tab(dialog)
+    assert shown(dialog, "heights")[0]["Plays"] == "369"  # 90 yd at 10 %
+    # It stays chosen when the course is read anew.
+    dialog.refresh()
+    settled(dialog, qtbot)
+    assert dialog.terrain_box.currentText() == "other.tif" and heights_tab(dialog)
+
+
+def test_a_file_without_heights_is_refused_and_nothing_changes(ground, dialog, qtbot, tmp_path, monkeypatch):
+    from qgis.PyQt.QtWidgets import QFileDialog
+
+    bad = tmp_path / "bad.tif"
+    bad.write_text("no raster")
+    monkeypatch.setattr(QFileDialog, "getOpenFileName", lambda *_: (str(bad), ""))
+    last = dialog.terrain_box.count() - 1
+    dialog.terrain_box.setCurrentIndex(last)
+    dialog.terrain_box.activated.emit(last)
+    settled(dialog, qtbot)
+    assert "bad.tif" in dialog.bar.currentItem().text()
+    assert dialog.terrain_box.currentText() == "Ground" and heights_tab(dialog)
+    monkeypatch.setattr(QFileDialog, "getOpenFileName", lambda *_: ("", ""))
+    dialog.terrain_box.setCurrentIndex(last)
+    dialog.terrain_box.activated.emit(last)
+    assert dialog.terrain_box.currentText() == "Ground"
+
+
+def test_heights_that_fail_hide_no_length(ground, dialog, qtbot, tmp_path):
+    """The file goes while the dialog is open: lengths are measured all the same, and it is said once."""
+    (tmp_path / "ground.tif").write_bytes(b"gone")
+    dialog.refresh()
+    dialog.choose_holes(1, 2)
+    settled(dialog, qtbot)
+    assert not heights_tab(dialog)
+    assert {row["Hole"] for row in shown(dialog, "lengths")} == {"1", "2"}
+    told = [item for item in dialog.bar.items() if "ground.tif" in item.text()]
+    assert len(told) == 1

@@ -227,3 +227,48 @@ def test_everything_says_what_it_is(dialog):
         assert isinstance(thing, (QComboBox, QListWidget, QToolButton))
         assert thing.whatsThis() and thing.toolTip()
         assert thing.accessibleName() or thing.text()
+
+
+# Heights
+
+
+def fall_figures(dialog):
+    return [
+        item.text
+        for page in dialog.sheet.pages
+        for item in page.items
+        if getattr(item, "about", "") == "fall" or getattr(item, "text", "").endswith(" %")
+    ]
+
+
+def test_without_heights_the_switch_is_off_and_says_why(dialog):
+    assert not dialog.heights_box.isEnabled() and not dialog.heights_box.isChecked()
+    assert "no heights in this project" in dialog.heights_box.toolTip()
+    assert fall_figures(dialog) == []
+
+
+def test_the_players_sheets_tell_the_fall_only_when_asked(panel, project, qtbot, tmp_path):  # noqa: F811
+    """Hole 1 rises by 10 % to the back all over its green."""
+    from yardwright.desk.sheets_dialog import SheetsDialog
+
+    from tests.desk.test_propose_dialog import heights
+
+    type_in(panel, 1, on="10", off="5", off_from="left")
+    project.addMapLayer(heights(tmp_path / "ground.tif", 180))
+    dialog = SheetsDialog(panel, panel.in_hand, panel.in_hand.event_in_hand())
+    qtbot.addWidget(dialog)
+    dialog.show()
+    assert dialog.heights_box.isEnabled() and not dialog.heights_box.isChecked()
+    assert fall_figures(dialog) == []
+    dialog.heights_box.click()
+    assert fall_figures(dialog) == ["10.0 %"]
+    assert any("Local Rules" in text for text in remarks(dialog))
+    # Each kind keeps its own: the committee's sheet tells it from the first.
+    dialog.choose("audit")
+    assert dialog.heights_box.isChecked() and fall_figures(dialog) == ["10.0 %"]
+    dialog.heights_box.click()
+    assert fall_figures(dialog) == []
+    dialog.choose("greens")
+    assert dialog.heights_box.isChecked() and fall_figures(dialog) == ["10.0 %"]
+    dialog.choose("table")
+    assert not dialog.heights_box.isChecked() and fall_figures(dialog) == []

@@ -124,7 +124,7 @@ def tees_of(count=18):
             made.append(
                 TeeSettingRow(
                     CUP, 2, flight, hole, 400 * YARD, 400 * YARD, 0, 0, 3.2 * YARD, 4 * YARD, "fits", 12 * YARD,
-                    "12 yd behind the plate",
+                    remark="12 yd behind the plate",
                 )
             )  # fmt: skip
     return made
@@ -672,3 +672,117 @@ def test_the_sheets_of_two_nines_of_27_holes_show_no_other_hole():
     assert "12" not in table
     told = words(hole_sheet(made, replace(cup, rounds=(cup.rounds[0], Round(2))), 12, rows))
     assert "2" in told and "1" not in told
+
+
+# Heights
+
+
+def falling(rows, percent=2.1):
+    """The same pins on ground that falls to the front left, steeper from round to round."""
+    return [replace(row, slope_pct=percent + row.round, slope_azimuth=0.0, slope_turn=225.0) for row in rows]
+
+
+def rising(rows):
+    return [replace(row, rise_m=row.hole - 5.0) for row in rows]
+
+
+def arrows(page):
+    """The ways that small arrows point on a page, degrees clockwise from up: from an arrow's shaft to its tip."""
+    found = []
+    for shaft, head in zip(page.items, page.items[1:]):
+        if isinstance(shaft, Line) and isinstance(head, Area) and len(head.rings[0]) == 3:
+            (x, y), (tip_x, tip_y) = shaft.points[0], head.rings[0][0]
+            found.append(round(math.degrees(math.atan2(tip_x - x, y - tip_y)) % 360, 3))
+    return found
+
+
+def test_letters_keep_apart_with_heights_too(links, rows, loudly):
+    sheets = all_sheets(links, falling(rows))
+    sheets += [tee_sheet(links, event(), 2, rising(tees_of()), page) for page in ("A4", "A5", "A6")]
+    for sheet in sheets:
+        for page in sheet.pages:
+            check_page(page)
+
+
+def test_the_fall_stands_beside_a_pins_figures_with_an_arrow_downhill(links, rows):
+    for page in ("A4", "pocket"):
+        sheet = pin_sheet(links, event(), 2, falling(rows), page)
+        told = [item.text for one in sheet.pages for item in texts(one, "fall")]
+        assert told == ["4.1 %"] * 18
+        ways = [way for one in sheet.pages for way in arrows(one)]
+        assert ways == [225.0] * 18
+    assert "downhill" in " ".join(words(sheet)) and "slope_told" in [one.code for one in sheet.remarks]
+
+
+@pytest.mark.parametrize("turn", [0.0, 37.0, 200.0, 359.0])
+def test_tables_of_pins_have_a_column_for_it(links, rows, turn):
+    steep = [replace(row, slope_turn=turn) for row in falling(rows)]
+    table = pin_table(links, event(), 2, steep)
+    assert "Slope" in words(table) and words(table).count("4.1 %") == 18
+    assert [way for page in table.pages for way in arrows(page)] == pytest.approx([turn] * 18)
+    hole = hole_sheet(links, event(), 7, steep)
+    assert [text for text in words(hole) if "%" in text] == ["3.1 %", "4.1 %", "5.1 %", "6.1 %"]
+    assert arrows(hole.pages[0]) == pytest.approx([turn] * 4)
+    audit = audit_sheet(links, event(), steep)
+    assert words(audit).count("5.1 %") == 18
+    assert "slope_told" not in [one.code for one in audit.remarks], "the committee’s own sheet"
+
+
+def test_level_ground_has_a_figure_and_no_arrow(links, rows):
+    level = [replace(row, slope_pct=0.0, slope_azimuth=None, slope_turn=None) for row in rows]
+    sheet = pin_sheet(links, event(), 2, level)
+    assert words(sheet).count("0.0 %") == 18 and arrows(sheet.pages[0]) == []
+
+
+def test_a_pin_that_no_height_reaches_has_a_dash(links, rows):
+    known = falling(rows)
+    known[1] = replace(known[1], slope_pct=None, slope_azimuth=None, slope_turn=None)  # hole 1, round 2
+    assert known[1].hole == 1 and known[1].round == 2
+    assert len(texts(pin_sheet(links, event(), 2, known).pages[0], "fall")) == 17
+    table = pin_table(links, event(), 2, known)
+    assert words(table).count("4.1 %") == 17 and "–" in words(table)
+
+
+def test_without_heights_nothing_is_said_of_them(links, rows):
+    for sheet in all_sheets_of(links, event(), rows, tees_of()):
+        said = " ".join(words(sheet))
+        assert "Slope" not in said and "Rise" not in said
+        assert "slope_told" not in [one.code for one in sheet.remarks]
+
+
+def test_the_tee_sheet_tells_the_rise_to_the_green(links):
+    """5 m lower on hole 1 … 13 m higher on hole 18, and as high on hole 5."""
+    told = words(tee_sheet(links, event(), 2, rising(tees_of())))
+    assert "Rise (m)" in told
+    assert told.count("−4.0") == 2 and told.count("0.0") == 2 and told.count("+13.0") == 2
+
+
+# Tees without a plate
+
+
+def test_no_plate_anywhere_is_said_once(links):
+    bare = [replace(row, from_plate=None, remark="") for row in tees_of()]
+    sheet = tee_sheet(links, event(), 2, bare)
+    said = words(sheet)
+    assert "From the plate" not in said and "–" not in said
+    assert said.count("3.2") == 36, "from the front"
+    feet = [" ".join(item.text for item in texts(page, "foot")) for page in sheet.pages]
+    assert all(foot.count("No plate is drawn for these tees") == 1 for foot in feet)
+
+
+def test_without_a_plate_the_front_is_named(links):
+    some = [
+        replace(row, from_plate=None, from_front=0.0 if row.hole == 3 else 3.2 * YARD, remark="")
+        if row.flight == "Club"
+        else row
+        for row in tees_of()
+    ]
+    some[0] = replace(some[0], from_front=None, verdict="impossible")
+    sheet = tee_sheet(links, event(), 2, some)
+    said = words(sheet)
+    assert said.count("12.0 behind") == 18 and said.count("3.2 from front") == 16
+    assert said.count("at the front") == 1 and said.count("–") == 2, "of what cannot be set"
+    foot = " ".join(item.text for item in texts(sheet.pages[0], "foot"))
+    assert foot.count("no plate is drawn") == 1
+    all_with = tee_sheet(links, event(), 2, tees_of())
+    assert "plate is drawn" not in " ".join(words(all_with))

@@ -8,7 +8,7 @@ import pytest
 from shapely.geometry import Polygon
 from yardwright.imagery.terrain import Terrain
 from yardwright.measure.course import measure_course
-from yardwright.measure.heights import hole_heights, slope_at, slope_grid
+from yardwright.measure.heights import SlopeGrid, hole_heights, rises, slope_at, slope_grid
 from yardwright.measure.hole import play_hole
 from yardwright.measure.line import as_point
 from yardwright.measure.units import YARD
@@ -226,6 +226,50 @@ def test_slope_grid_covers_the_green_and_no_more(sample):
     )
     by_degrees = slope_grid(ground, green, played.frame, 2.0)
     assert by_degrees.percent == pytest.approx(grid.percent, abs=1e-3, nan_ok=True)
+
+
+def grid_of(fall_east, fall_north, known=lambda x, y: True):
+    """A SlopeGrid of crossings 1 m apart, 0 to 4 east and 0 to 3 north, by the falls in percent there."""
+    x, y = np.meshgrid(np.arange(5.0), np.arange(3.0, -1.0, -1.0))
+    east, north = np.vectorize(fall_east)(x, y) * 1.0, np.vectorize(fall_north)(x, y) * 1.0
+    percent, azimuth = np.hypot(east, north), np.degrees(np.arctan2(east, north)) % 360
+    azimuth[percent == 0] = np.nan
+    unknown = ~np.vectorize(known)(x, y)
+    percent[unknown] = azimuth[unknown] = np.nan
+    return SlopeGrid(x, y, percent, azimuth)
+
+
+def test_the_slope_between_the_crossings():
+    """3 % to the east and 4 % to the north are 5 % towards 36.87 degrees (3-4-5); where the fall grows by the
+    metre it grows evenly between two of them."""
+    percent, azimuth = grid_of(lambda x, y: 3.0, lambda x, y: 4.0).at(np.array([[0.3, 0.7], [4.0, 3.0]]))
+    assert percent == pytest.approx([5, 5]) and azimuth == pytest.approx([36.8699, 36.8699], abs=1e-3)
+    percent, azimuth = grid_of(lambda x, y: -x, lambda x, y: 0.0).at(np.array([[2.25, 1.5], [0.5, 2.9]]))
+    assert percent == pytest.approx([2.25, 0.5]) and azimuth == pytest.approx([270, 270])
+
+
+def test_the_bottom_of_a_hollow_is_level_between_its_sides():
+    """East of 1.5 it falls 2 % to the west, west of it 2 % to the east: half-way between they cancel."""
+    hollow = grid_of(lambda x, y: 2.0 if x < 1.5 else -2.0, lambda x, y: 0.0)
+    percent, _ = hollow.at(np.array([[1.5, 1.0], [1.0, 1.0], [2.0, 1.0]]))
+    assert percent == pytest.approx([0, 2, 2])
+
+
+def test_level_crossings_are_known_and_others_are_not():
+    grid = grid_of(lambda x, y: 0.0, lambda x, y: 0.0, known=lambda x, y: x < 3)
+    percent, _ = grid.at(np.array([[1.5, 1.5], [2.5, 1.5], [-0.1, 1.0], [1.0, 3.1], [9.0, 1.0]]))
+    assert percent[0] == 0 and np.isnan(percent[1:]).all()
+
+
+def test_the_rise_from_markers_to_the_middle_of_the_green():
+    """10 m in 400 yd: from 300 yd before the middle 7.5 m, from its own height none."""
+    drawn = straight_hole()
+    places = [(1, 0.0, 100 * YARD), (1, 5.0, 400 * YARD), (1, None, None), (7, 0.0, 0.0)]
+    found = rises(drawn, None, places, rising(10))
+    assert found[:2] == pytest.approx([7.5, 0.0], abs=1e-3) and found[2:] == [None, None]
+    half = Hill(lambda x, y: 10.0 if y > 300 * YARD else math.nan)
+    assert rises(drawn, None, places[:1], half) == [None]
+    assert rises(drawn, None, [], rising(10)) == []
 
 
 def test_slope_where_the_terrain_does_not_reach(sample):

@@ -305,6 +305,11 @@ def test_steep_ground():
     assert checked(made, pins[0], limits=replace(NO_LIMITS, slope_pct=3.25), terrain=ground)[0].remarks == ()
     row = pin_rows(made, event(pins[0]), terrain=ground)[0][0]  # no limit
     assert (row.slope_pct, row.slope_azimuth, row.remark) == (3.25, 120.0, "")
+    approach = play_hole(made, 1).green.azimuth  # up the page, which may be turned against true north
+    assert row.slope_turn == pytest.approx((120.0 - approach) % 360)
+    level = pin_rows(made, event(pins[0]), terrain=Slope(0.0))[0][0]
+    assert level.slope_pct == 0.0 and level.slope_turn == pytest.approx(row.slope_turn)
+    assert pin_rows(made, event(pins[0]))[0][0].slope_turn is None
 
 
 def test_near_an_earlier_rounds_pin():

@@ -63,6 +63,24 @@ def setting(a_course, *lengths, of=None):
     return row
 
 
+class Ramp:
+    """Ground that rises a metre in a hundred up the page."""
+
+    def height_at(self, points, crs):
+        return np.array([y / 100 for _, y in points])
+
+
+def test_the_rise_from_the_markers_to_the_green():
+    """417 yd at 1 in 100: 3.813 m. Without heights, and where no markers stand, none is told."""
+    drawn = straight_hole(tees=[long_tee()])
+    lengths = asked(417), asked(500, hole=9, number=2)
+    rows = set_tees(drawn, event(), lengths, terrain=Ramp())
+    assert rows[0].rise_m == pytest.approx(4.17 * YARD, abs=1e-3) and rows[1].rise_m is None
+    without = set_tees(drawn, event(), lengths)
+    assert [row.rise_m for row in without] == [None, None]
+    assert tuple(replace(row, rise_m=None) for row in rows) == without
+
+
 def long_tee(depth=40.0, width=12.0, fid=2, front=0.0, **more):
     """A tee with its front at y = ``front``, whose yards from the front are the hole's length less 400."""
     return tee(fid, 0, front - depth / 2, depth=depth, width=width, **more)

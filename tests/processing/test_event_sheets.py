@@ -190,3 +190,72 @@ def test_the_parameters_offer_all_sheets_and_pages(qgis_app):
     from yardwright.processing.event_sheets import PAGES, SHEETS
 
     assert tuple(KINDS) == SHEETS and tuple(SIZES) == PAGES
+
+
+def plane(path, fall_east):
+    """A plane about hole 1 that falls so many per cent to the east and rises 5 % to the north."""
+    import numpy as np
+    from osgeo import gdal, osr
+
+    from tests.desk.conftest import at
+
+    raster = gdal.GetDriverByName("GTiff").Create(str(path), 600, 800, 1, gdal.GDT_Float32)
+    west, north = at(0, 700)
+    raster.SetGeoTransform((west - 300, 1.0, 0, north, 0, -1.0))
+    reference = osr.SpatialReference()
+    reference.ImportFromEPSG(32630)
+    raster.SetProjection(reference.ExportToWkt())
+    east, down = np.meshgrid(np.arange(600.0), np.arange(800.0))
+    raster.GetRasterBand(1).SetUnitType("m")
+    raster.GetRasterBand(1).WriteArray((200 - east * fall_east / 100 - down * 0.05).astype("float32"))
+    return str(path)
+
+
+def test_a_terrain_tells_falls_and_rises(event_file, tmp_path):
+    """12 % to the east, so to the right of hole 1, and 5 % to the south, to its front: a fall of 13 % (5-12-13).
+    360 yd up at 5 %: 16.5 m."""
+    from yardwright.model.course import Feature
+    from yardwright.store.course_file import open_course
+    from yardwright.store.writing import add_features
+
+    from tests.desk.conftest import box
+
+    with open_course(event_file) as layers:
+        add_features(layers, [Feature("tee", None, box(0, 0, 5, 10), (1,), attributes={"tee_set": "Heron"})])
+    out = tmp_path / "out"
+    kinds = ("greens", "table", "audit", "tees")
+    results, ok, log = sheets(event_file, out, *kinds, TERRAIN=plane(tmp_path / "plane.tif", 12.0), ROUND=1)
+    assert ok, log
+    assert "Local Rules let a player carry it" in log
+    table = pdf_text(out / "Heron Cup_round_1_table.pdf")
+    assert re.search(r"^ *1 +10 +5 +from left +30 +13.0 %$", table, re.MULTILINE), table
+    for kind in ("round_1_greens", "audit"):
+        assert "13.0 %" in pdf_text(out / f"Heron Cup_{kind}.pdf")
+    tees = pdf_text(out / "Heron Cup_round_1_tees.pdf")
+    assert re.search(r"^ *1 +Heron .*\+16\.5$", tees, re.MULTILINE), tees
+    with open(results["PINS"], newline="", encoding="utf-8-sig") as file:
+        row = next(csv.DictReader(file))
+    # atan2(12, -5): 112.62 degrees clockwise from the approach, which runs due north here.
+    assert float(row["slope_pct"]) == pytest.approx(13.0, abs=0.05)
+    assert float(row["slope_turn"]) == pytest.approx(112.62, abs=0.2)
+
+
+def test_without_a_terrain_no_sheet_speaks_of_heights(event_file, tmp_path):
+    out = tmp_path / "out"
+    _, ok, log = sheets(event_file, out, "greens", "tees", ROUND=1)
+    assert ok and "Local Rules" not in log
+    assert "%" not in pdf_text(out / "Heron Cup_round_1_greens.pdf")
+    assert "Rise" not in pdf_text(out / "Heron Cup_round_1_tees.pdf")
+
+
+def test_a_picture_is_no_terrain(event_file, tmp_path):
+    from osgeo import gdal
+
+    path = str(tmp_path / "picture.tif")
+    raster = gdal.GetDriverByName("GTiff").Create(path, 4, 4, 3)
+    raster.SetGeoTransform((0, 1, 0, 0, 0, -1))
+    raster = None
+    out = tmp_path / "out"
+    _, ok, log = sheets(event_file, out, "greens", TERRAIN=path)
+    assert not ok and "holds a picture and not heights" in log
+    assert not out.exists() or names(out) == []

@@ -36,7 +36,7 @@ from .words import tell, told_in, tr
 
 _DECIDED_BY = "yardwright/audit_decided_by"
 _LINE = Qt.ItemDataRole.UserRole
-ROUND, HOLE, GIVEN, DRAWN, APART, VERDICT, DEPTH, DECISION, REMARK = range(9)
+ROUND, HOLE, GIVEN, DRAWN, APART, VERDICT, DEPTH, SLOPE, DECISION, REMARK = range(10)
 
 
 def audit(parent, in_hand, event, layers_to_write):
@@ -113,6 +113,7 @@ class AuditDialog(QDialog):
                 tr("Apart"),
                 tr("Verdict"),
                 tr("Green deep, theirs / ours"),
+                tr("Slope at ours"),
                 tr("Decision"),
                 tr("Remark"),
             ],
@@ -268,11 +269,12 @@ class AuditDialog(QDialog):
             item.setSelected(line.key in chosen)
         for number, reason in self.audit.bad:
             text = tr("line {} of the committee’s: {}").format(number, reason)
-            item = QTreeWidgetItem(["", "", "", "", "", tr("✕ not read"), "", "", text])
+            item = QTreeWidgetItem(["", "", "", "", "", tr("✕ not read"), "", "", "", text])
             item.setToolTip(REMARK, text)
             self.list.addTopLevelItem(item)
         self.list.blockSignals(False)
         self._tell_remark(self.list.currentItem())
+        self.list.setColumnHidden(SLOPE, not any(line.slope for line in self.audit.lines))
         _fit_columns(self.list)
         self.head.setText(self._told())
         self._enable()
@@ -288,6 +290,7 @@ class AuditDialog(QDialog):
                 _length(row.apart, unit),
                 verdict_word(row.verdict),
                 _depths(row, unit),
+                line.slope,
                 self._decision_word(line),
                 row.remark,
             ]

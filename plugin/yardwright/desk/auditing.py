@@ -1,5 +1,6 @@
 """An audit of an event's pins in hand: what differs, what was decided on it, and the decisions written."""
 
+from collections import Counter
 from dataclasses import dataclass, replace
 
 from ..measure.pin_audit import EXTRA, IMPOSSIBLE, SAME, audit_pins
@@ -10,7 +11,8 @@ from ..model.errors import YardwrightError
 from ..store.committee import read_pins
 from ..store.events import Decision, log_decision, read_decisions, write_pins
 from .editing import checked, one_step
-from .pin_table import side_word
+from .pin_table import side_word, slope_text
+from .terrains import heights_in
 from .words import tr
 
 THEIRS, OURS = "theirs", "ours"
@@ -21,7 +23,7 @@ class AuditLine:
     """A PinAuditRow with both sides' figures as texts, "" where a side has none.
 
     side: what ours counts from. may_be_theirs: whether the committee's figures can be taken. earlier: the
-    Decision that was taken on these very figures before, or None.
+    Decision that was taken on these very figures before, or None. slope: how the ground falls at ours.
     """
 
     row: PinAuditRow
@@ -29,6 +31,7 @@ class AuditLine:
     ours: str = ""
     may_be_theirs: bool = False
     earlier: Decision = None
+    slope: str = ""
 
     @property
     def key(self):
@@ -102,12 +105,25 @@ class Audit:
         for decision in self.decisions():
             earlier.setdefault((decision.round, decision.hole), decision)
         drawn = _DrawnSides(course, index, event)
-        self.lines = tuple(
+        slopes = self._slopes(asked)
+        lines = (
             _line(row, drawn.side_of(row), self.unit, (row.round, row.hole) not in impossible, earlier)
             for row in rows
         )
+        self.lines = tuple(
+            replace(line, slope=slopes.get(line.key, "") if line.ours else "") for line in lines
+        )
         still = {line.key for line in self.lines if line.differs}
         self.decided = {key: side for key, side in self.decided.items() if key in still}
+
+    def _slopes(self, event):
+        """``{(round, hole): how the ground falls}`` at the pins drawn, of those there is only one of."""
+        with heights_in(self.in_hand.project) as terrain:
+            if terrain is None:
+                return {}
+            rows, _ = pin_rows(self.in_hand.course(), event, self.in_hand.index(), terrain)
+        times = Counter((row.round, row.hole) for row in rows)
+        return {(row.round, row.hole): slope_text(row) for row in rows if times[row.round, row.hole] == 1}
 
     def decide(self, lines, side):
         """Decide on AuditLines: THEIRS, OURS or None, which takes it back. Those that cannot be are left."""
@@ -187,7 +203,8 @@ class Audit:
         from ..guide.sheets import audit_sheet
 
         course, index = self.in_hand.course(), self.in_hand.index()
-        rows, _ = pin_rows(course, self.event, index)
+        with heights_in(self.in_hand.project) as terrain:
+            rows, _ = pin_rows(course, self.event, index, terrain)
         write_sheet(audit_sheet(course, self.event, rows, index=index), path)
 
 

@@ -6,6 +6,7 @@ QGIS imports this at its start: what is heavy is imported where it is used.
 from qgis.gui import QgsDockWidget
 from qgis.PyQt.QtCore import Qt
 from qgis.PyQt.QtWidgets import (
+    QCheckBox,
     QComboBox,
     QDialog,
     QHBoxLayout,
@@ -22,7 +23,9 @@ from ..model.errors import YardwrightError
 from ..resources import icon
 from .committee_figures import ask_file, copied_rows
 from .editing import begin_editing
-from .pin_table import FROM, HOLE, SLOPE, PinTable, SideDelegate
+from .pin_table import FROM, HOLE, SLOPE, PinTable, SideDelegate, row_text
+from .slope_shading import SlopeShading
+from .terrains import why_no_heights
 from .words import told_in, tr
 
 _WRITTEN = ("event", "event_round", "event_flight", "event_length", "pin")
@@ -38,6 +41,7 @@ class EventPanel(QgsDockWidget):
         self.setWindowIcon(icon("event_panel"))
         self.in_hand = in_hand
         self.tool = None
+        self.shading = SlopeShading(in_hand)
         self._stale = True
         self._build()
         self._explain()
@@ -60,6 +64,7 @@ class EventPanel(QgsDockWidget):
         while self._connections:
             signal, connection = self._connections.pop()
             signal.disconnect(connection)
+        self.shading.let_go()
         if self.tool is not None:
             self.in_hand.iface.mapCanvas().unsetMapTool(self.tool)
             self.tool.deleteLater()
@@ -108,6 +113,8 @@ class EventPanel(QgsDockWidget):
         self.place_button.clicked.connect(lambda on: self._do(self.take_tool, on))
         self.take_out_button = QPushButton(tr("Take &out"), self)
         self.take_out_button.clicked.connect(lambda: self._do(self.take_out))
+        self.slope_box = QCheckBox(tr("Shade the &green by its slope"), self)
+        self.slope_box.toggled.connect(lambda on: self._do(self.shade, on))
         self.bring_button = QPushButton(tr("&Bring pins in…"), self)
         self.bring_button.clicked.connect(lambda: self._do(self.bring_in))
         self.paste_button = QPushButton(tr("Pas&te"), self)
@@ -131,6 +138,7 @@ class EventPanel(QgsDockWidget):
             (self.view,),
             (self.remark,),
             (self.place_button, self.take_out_button),
+            (self.slope_box,),
             (self.bring_button, self.paste_button),
             (self.propose_button, self.audit_button),
             (self.tees_button, self.sheets_button),
@@ -157,6 +165,12 @@ class EventPanel(QgsDockWidget):
             tr(
                 "A click on the green of the hole in hand places its pin. The lines show the depth, the "
                 "square line through the pointer, and what is counted off."
+            )
+        )
+        self.slope_box.setWhatsThis(
+            tr(
+                "Shades the green of the hole in hand on the map by how steep it is, with arrows downhill. "
+                "Ground steeper than the event’s limit is hatched. The project needs a terrain model for it."
             )
         )
         self.bring_button.setWhatsThis(
@@ -219,8 +233,21 @@ class EventPanel(QgsDockWidget):
         lines = self._lines(event)
         self.table.show(lines, self._unit())
         self.view.setColumnHidden(SLOPE, all(row is None or row.slope_pct is None for _, row in lines))
+        self._widen()
         self._choose_row()
         self._enable()
+
+    def _widen(self):
+        """No column lies beyond the panel’s edge."""
+        header = self.view.horizontalHeader()
+        shown = [column for column in range(header.count()) if not self.view.isColumnHidden(column)]
+        wide = sum(max(header.sectionSizeHint(one), self.view.sizeHintForColumn(one)) for one in shown)
+        beside = self.view.verticalScrollBar().sizeHint().width() + 2 * self.view.frameWidth()
+        self.view.setMinimumWidth(wide + beside)
+        # A column that was hidden comes back as wide as any; the last one is stretched from its own width.
+        header.setStretchLastSection(False)
+        header.resizeSections(QHeaderView.ResizeMode.ResizeToContents)
+        header.setStretchLastSection(True)
 
     def _unit(self):
         return self.in_hand.course().settings.unit if self.in_hand.group is not None else "yd"
@@ -253,6 +280,7 @@ class EventPanel(QgsDockWidget):
             (self.round_box, without_round),
             (self.view, without_round),
             (self.place_button, without_round or self.in_hand.why_no_hole()),
+            (self.slope_box, self.in_hand.why_no_hole() or why_no_heights(self.in_hand.project)),
             (self.bring_button, without_event),
             (self.paste_button, without_event),
             (self.take_out_button, without_round),
@@ -261,7 +289,7 @@ class EventPanel(QgsDockWidget):
             (self.tees_button, without_event),
             (self.sheets_button, without_round),
         ):
-            thing.setEnabled(not why)
+            thing.setEnabled(not why or thing is self.slope_box and self.slope_box.isChecked())
             thing.setToolTip(why)
         if not self.place_button.isEnabled() and self.tool is not None:
             self.in_hand.iface.mapCanvas().unsetMapTool(self.tool)
@@ -286,7 +314,7 @@ class EventPanel(QgsDockWidget):
     def _tell_row(self):
         index = self.view.currentIndex()
         row = self.table.lines[index.row()][1] if 0 <= index.row() < len(self.table.lines) else None
-        self.remark.setText("" if row is None else row.remark)
+        self.remark.setText("" if row is None else row_text(row))
 
     # Doing
 
@@ -445,7 +473,13 @@ class EventPanel(QgsDockWidget):
 
         write_sheets(self, self.in_hand, self.in_hand.event_in_hand())
 
-    # The tool
+    # The tool, and the shades beneath it
+
+    def shade(self, on):
+        """Shade the green of the hole in hand by its slope, or wipe the shades off."""
+        self.shading.show(on)
+        if self.tool is not None:
+            self.tool.lie_over_shades(on)
 
     def take_tool(self, on):
         """Take the tool that places pins in hand, or lay it down."""
@@ -459,6 +493,7 @@ class EventPanel(QgsDockWidget):
 
             self.tool = PinTool(self.in_hand)
             self.tool.placed.connect(lambda place: self._do(self.place, place))
+            self.tool.lie_over_shades(self.shading.shown)
         canvas.setMapTool(self.tool)
 
     def _tool_set(self, tool, _=None):

@@ -7,9 +7,13 @@ from qgis.PyQt.QtCore import QAbstractTableModel, QModelIndex, Qt
 from qgis.PyQt.QtGui import QColor, QFont
 
 from ..compat import flags_number
+from ..measure.fall import rise_said
 from ..measure.units import to_square_unit, to_unit, whole
 from ..model.kinds import BY_NAME
 from .words import tr
+
+HEIGHTS = "heights"
+"""The table that only a terrain fills."""
 
 
 @dataclass(frozen=True)
@@ -17,7 +21,8 @@ class Column:
     """One column: its heading, the row's attribute, in what form it is shown, and what it means.
 
     form: ``whole`` (a distance as a whole figure), ``signed`` (a difference), ``sure`` (plus or minus, one
-    decimal), ``area``, ``azimuth``, ``degrees``, ``metres``, ``count`` or ``text``.
+    decimal), ``area``, ``azimuth``, ``degrees``, ``metres``, ``rise`` (metres with their sign), ``count`` or
+    ``text``.
     """
 
     heading: str
@@ -167,6 +172,31 @@ def tables():
                 remark,
             ),
         ),
+        Table(
+            HEIGHTS,
+            tr("Heights"),
+            (
+                hole,
+                tee,
+                Column(tr("Tee (m)"), "tee_height_m", "metres", tr("How high the tee lies, in metres")),
+                Column(tr("Green (m)"), "green_height_m", "metres", tr("How high the green’s middle lies")),
+                Column(tr("Rise (m)"), "rise_m", "rise", tr("How much higher than the tee the green lies")),
+                whole_figure(tr("Length"), "length", tr("As measured, level: no height is in it")),
+                whole_figure(tr("Plays"), "plays", tr("Length and rise together: common practice, no rule")),
+                Column(tr("Turns (m)"), "turn_heights_m", "text", tr("The same at the turns ahead")),
+                Column(tr("Front (m)"), "front_height_m", "metres", tr("How high the green’s front lies")),
+                Column(tr("Back (m)"), "back_height_m", "metres", tr("How high the green’s back lies")),
+                remark,
+            ),
+        ),
+    )
+
+
+def caution():
+    """What is to be said wherever a hole is told to play longer or shorter than it measures."""
+    return tr(
+        "“Plays” adds the rise from tee to green to the length, as is common practice; no rule says so. It "
+        "never takes the place of the measured length, which goes on the card and into every other figure."
     )
 
 
@@ -186,6 +216,8 @@ def as_read(value, form, unit):
         return f"{whole(value)}°"
     if form == "metres":
         return f"{value:.1f}"
+    if form == "rise":
+        return rise_said(value)
     if form == "area":
         return str(whole(to_square_unit(value, unit)))
     if form == "sure":
@@ -202,7 +234,7 @@ def exact(value, form, unit):
         return ""
     if form in ("azimuth", "degrees"):
         return f"{value:.2f}°"
-    if form == "metres":
+    if form in ("metres", "rise"):
         return f"{value:.2f} m"
     if form == "area":
         return tr("{:.2f} square {}").format(to_square_unit(value, unit), unit)

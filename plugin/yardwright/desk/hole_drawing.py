@@ -547,6 +547,7 @@ def drawn_figures(row, unit):
     named = {
         "DistanceRow": (("reach", tr("reach {}")), ("clear", tr("clear {}"))),
         "LengthRow": (("length", "{}"),),
+        "HeightRow": (("length", "{}"),),
         "GreenRow": (("depth", tr("{} deep")), ("width", tr("{} wide"))),
         "FairwayRow": (("station", tr("at {}")), ("width", tr("{} wide"))),
         "DoglegRow": (("turn_station", tr("turns at {}")), ("to_green", tr("{} to the green"))),

@@ -22,6 +22,7 @@ from qgis.PyQt.QtWidgets import (
 from ..resources import icon
 from .courses import hole_text
 from .editing import checked, one_step
+from .terrains import KeptHeights
 from .words import told_in, tr
 
 _SIGNS = {"there": "✓", "missing": "○", "none": "–"}
@@ -39,6 +40,7 @@ class HolePanel(QgsDockWidget):
         self.setObjectName("yardwright_hole_panel")
         self.in_hand = in_hand
         self._stale = True
+        self._kept_heights = KeptHeights(in_hand.project)
         self._build()
         for signal in (in_hand.course_changed, in_hand.hole_changed, in_hand.edited, in_hand.tee_set_changed):
             signal.connect(self.refresh)
@@ -97,6 +99,9 @@ class HolePanel(QgsDockWidget):
         self.green = QLabel()
         self.green.setWordWrap(True)
         layout.addWidget(self.green)
+        self.heights = QLabel()
+        self.heights.setWordWrap(True)
+        layout.addWidget(self.heights)
 
         layout.addWidget(_heading(tr("Drawn")))
         self.drawn = _list((tr("What"), ""))
@@ -186,6 +191,8 @@ class HolePanel(QgsDockWidget):
         self.figures.clear()
         self.drawn.clear()
         self.green.clear()
+        self.heights.clear()
+        self.heights.hide()
         self.notes.clear()
         self._guide(())
         if place < 0:
@@ -221,6 +228,26 @@ class HolePanel(QgsDockWidget):
             self.figures.addTopLevelItem(line)
         _fit(self.figures)
         self.green.setText(_green_text(rows["greens"], unit))
+        self._fill_heights(unit)
+
+    def _fill_heights(self, unit):
+        """How much higher than the tee in hand the green lies, where the project has heights."""
+        from ..model.errors import YardwrightError
+        from .figures import caution
+
+        played = self.in_hand.played()
+        if played is None or not played.tees:
+            return
+        try:
+            tees = self._kept_heights.of(played, self.in_hand.course().crs).tees
+        except YardwrightError:
+            return  # without heights, or with none that can be read, there is nothing to tell
+        known = [tee for tee in tees if tee.rise is not None]
+        tee = next((one for one in known if one.tee_set == self.in_hand.tee_set), next(iter(known), None))
+        if tee is not None:
+            self.heights.setText(_heights_text(tee, unit))
+            self.heights.setToolTip(caution())
+            self.heights.show()
 
     def _fill_drawn(self, number):
         from ..measure.checklist import checklist
@@ -340,6 +367,16 @@ def _green_text(rows, unit):
     depth, width = (f"{to_unit(one, unit):.1f}" for one in (green.depth, green.width))
     words = tr("Green {} {} deep, {} wide; approach {}° ({})")
     return words.format(depth, unit, width, round(green.approach_azimuth) % 360, green.approach_from)
+
+
+def _heights_text(tee, unit):
+    from ..measure.fall import rise_said
+    from ..measure.units import to_unit, whole
+
+    words = tr("From {}: rise {} m to the green, plays {} {} (common practice; the length stays {})")
+    name = tee.tee_set or tr("the tee")
+    figures = [whole(to_unit(one, unit)) for one in (tee.plays, tee.length)]
+    return words.format(name, rise_said(tee.rise), figures[0], unit, figures[1])
 
 
 def _text(value):

@@ -2,6 +2,7 @@
 
 import math
 import os
+from functools import partial
 
 from qgis.core import Qgis, QgsGeometry, QgsPointXY, QgsProject, QgsRectangle
 from qgis.gui import QgsGui, QgsMessageBar
@@ -11,6 +12,7 @@ from qgis.PyQt.QtWidgets import (
     QAbstractItemView,
     QAction,
     QApplication,
+    QComboBox,
     QDialog,
     QDialogButtonBox,
     QFileDialog,
@@ -32,18 +34,19 @@ from qgis.PyQt.QtWidgets import (
 )
 
 from ..measure import rows as row_types
-from ..measure.course import measure_course
 from ..measure.units import to_unit, whole
-from ..model.errors import Cancelled
+from ..model.errors import Cancelled, YardwrightError
 from ..resources import icon
 from ..store.cells import guarded
 from ..store.layer_group import course_groups, course_layers_of
 from ..store.reading import read_course
 from ..store.tables import write_tables
 from .courses import hole_text
-from .figures import FigureModel, tables
+from .dates import rasters_of_heights
+from .figures import HEIGHTS, FigureModel, caution, tables
 from .hole_drawing import HoleDrawing, Sheet, drawn_figures
 from .measuring import MeasuredHoles, Shown, thing_of
+from .terrains import opener_of
 from .turning import in_view, map_places
 from .words import tell, told_in, tr
 
@@ -55,7 +58,10 @@ _ROW_TYPES = {
     "doglegs": row_types.DoglegRow,
     "layups": row_types.LayupRow,
     "markers": row_types.MarkerRow,
+    HEIGHTS: row_types.HeightRow,
 }
+_OF_ALL_TEES = (row_types.GreenRow, row_types.MarkerRow)
+_NO_HEIGHTS, _FROM_FILE = "", "file"
 _NUMBER = Qt.ItemDataRole.UserRole
 _AFTER_EDITS_MS = 400
 
@@ -78,6 +84,8 @@ class MeasureDialog(QDialog):
         self.layers = None
         self._holes = None
         self._drawn = None
+        self._terrain_file = self._terrain_before = ""
+        self._told_trouble = None
         self._waiting = []
         self._selected_layer = None
         self._connections = []
@@ -162,6 +170,18 @@ class MeasureDialog(QDialog):
             label.setBuddy(chooser)
             layout.addWidget(label)
             layout.addWidget(chooser, share)
+        tip = tr("The terrain model that the table of heights is taken from. No other figure knows of it.")
+        self.terrain_box = QComboBox(side)
+        self.terrain_box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        self.terrain_box.setMinimumContentsLength(12)
+        self.terrain_box.setAccessibleName(tr("Heights from"))
+        self.terrain_box.setToolTip(tip)
+        self.terrain_box.setWhatsThis(tip)
+        self.terrain_box.activated.connect(lambda _: self._terrain_chosen())
+        label = QLabel(tr("H&eights from"), side)
+        label.setBuddy(self.terrain_box)
+        layout.addWidget(label)
+        layout.addWidget(self.terrain_box)
         side.setMinimumWidth(150)
         return side
 
@@ -175,7 +195,12 @@ class MeasureDialog(QDialog):
         side = QWidget(self)
         layout = QVBoxLayout(side)
         layout.setContentsMargins(0, 0, 0, 0)
+        self.caution = QLabel(caution(), self)
+        self.caution.setWordWrap(True)
+        self.caution.setMargin(4)
+        self.caution.hide()
         layout.addWidget(self.tabs, 1)
+        layout.addWidget(self.caution)
         layout.addWidget(self.remark)
         return side
 
@@ -257,7 +282,8 @@ class MeasureDialog(QDialog):
         group = course_groups(QgsProject.instance())[self.place]
         self.layers = course_layers_of(group)
         course = read_course(self.layers)
-        self._holes = MeasuredHoles(course)
+        self._fill_terrains()
+        self._measure_anew(course)
         settings = course.settings
         self.setWindowTitle(tr("Measure: {}").format(course.name) if course.name else tr("Measure"))
         units = {"yd": tr("Distances in yards"), "m": tr("Distances in metres")}
@@ -272,6 +298,79 @@ class MeasureDialog(QDialog):
                 "the mouse held over a figure shows it unrounded."
             ).format(units[settings.unit], points[settings.tee_reference])
         )
+
+    def _measure_anew(self, course):
+        try:
+            open_terrain = self._open_terrain()
+        except YardwrightError as error:
+            open_terrain = None
+            tell(self.bar, error.what, error.remedy)
+        self._holes = MeasuredHoles(course, open_terrain)
+
+    # The heights
+
+    def _fill_terrains(self):
+        """The heights that may be taken; the topmost of the project at first, then what was chosen before."""
+        first = self.terrain_box.count() == 0
+        before = self.terrain_box.currentData()
+        self.terrain_box.clear()
+        self.terrain_box.addItem(tr("None"), _NO_HEIGHTS)
+        for layer in rasters_of_heights(QgsProject.instance()):
+            self.terrain_box.addItem(layer.name(), layer.id())
+        if self._terrain_file:
+            self.terrain_box.addItem(os.path.basename(self._terrain_file), self._terrain_file)
+        self.terrain_box.addItem(tr("A file…"), _FROM_FILE)
+        if first and self.terrain_box.count() > 2:
+            self.terrain_box.setCurrentIndex(1)
+        else:
+            self.terrain_box.setCurrentIndex(max(0, self.terrain_box.findData(before)))
+        self._terrain_before = self.terrain_box.currentData()
+
+    def _open_terrain(self):
+        """A function that opens the heights chosen, None for none. Raises YardwrightError."""
+        chosen = self.terrain_box.currentData()
+        if chosen == _NO_HEIGHTS:
+            return None
+        if chosen == self._terrain_file:
+            from ..imagery.terrain import Terrain
+
+            return partial(Terrain, chosen)
+        layer = QgsProject.instance().mapLayer(chosen)
+        return None if layer is None else opener_of(layer)
+
+    def _terrain_chosen(self):
+        """Measure with the heights chosen; a file is asked for where that is wanted."""
+        with told_in(self.bar):
+            if self.terrain_box.currentData() == _FROM_FILE:
+                path, _ = QFileDialog.getOpenFileName(self, tr("Choose a terrain model"))
+                if not path:
+                    self.terrain_box.setCurrentIndex(self.terrain_box.findData(self._terrain_before))
+                    return
+                self.take_terrain(path)
+                return
+            self._terrain_before = self.terrain_box.currentData()
+            self._measure_anew(self._holes.course)
+            self._holes_chosen()
+
+    def take_terrain(self, path):
+        """Take the heights out of a file. Raises YardwrightError, and stays as it was, where it has none."""
+        from ..imagery.terrain import Terrain
+
+        self.terrain_box.setCurrentIndex(self.terrain_box.findData(self._terrain_before))
+        Terrain(path).close()
+        self._terrain_file = path
+        self._fill_terrains()
+        self.terrain_box.setCurrentIndex(self.terrain_box.findData(path))
+        self._terrain_before = path
+        self._measure_anew(self._holes.course)
+        self._holes_chosen()
+
+    def _tell_trouble(self):
+        """Say once why there are no heights, where they failed."""
+        trouble = self._holes.trouble
+        if trouble is not None and trouble is not self._told_trouble:
+            self._told_trouble = trouble
+            tell(self.bar, trouble.what, trouble.remedy)
 
     def _follow(self):
         """Watch the layers for edits, and the project for the course's going away."""
@@ -381,6 +480,7 @@ class MeasureDialog(QDialog):
 
     def _show_holes(self):
         with told_in(self.bar):
+            self._tell_trouble()
             self._fill_tees()
             self._fill_tables()
             self._fill_problems()
@@ -419,7 +519,11 @@ class MeasureDialog(QDialog):
                 needless |= column.attribute == "tee_set" and len(tees) < 2
                 view.setColumnHidden(place, needless or (empty and column.attribute != "remark"))
             _fit_columns(view)
+        self.tabs.setTabVisible(self.tabs.indexOf(self.views[HEIGHTS]), self._knows_heights())
         self._show_drawing(measured[0] if measured else None)
+
+    def _knows_heights(self):
+        return self._holes.open_terrain is not None and self._holes.trouble is None
 
     def _fill_problems(self):
         course = self._holes.course
@@ -470,6 +574,7 @@ class MeasureDialog(QDialog):
     def _row_changed(self):
         """Make what the row is about stand out in the drawing."""
         with told_in(self.bar):
+            self.caution.setVisible(self.tabs.currentWidget() is self.views[HEIGHTS])
             row = self.current_row()
             remark = row.remark if row is not None else ""
             self.remark.setText(tr("Remark: {}").format(remark))
@@ -584,7 +689,7 @@ class MeasureDialog(QDialog):
         return answer == QMessageBox.StandardButton.Yes
 
     def save(self, folder, every, form):
-        """Write the seven tables as ``form`` (``csv`` or ``xlsx``) into a folder; the paths written.
+        """Write the tables as ``form`` (``csv`` or ``xlsx``) into a folder; the paths written.
 
         every: the whole course; else the holes chosen, and of tables by tee set the tee sets chosen.
         The user may stop it, and nothing is written then: None.
@@ -597,7 +702,9 @@ class MeasureDialog(QDialog):
         written = {}
         for name, row_type in _ROW_TYPES.items():
             rows = getattr(measures, name)
-            if tees is not None and row_type not in (row_types.GreenRow, row_types.MarkerRow):
+            if name == HEIGHTS and not self._knows_heights():
+                continue
+            if tees is not None and row_type not in _OF_ALL_TEES:
                 rows = [row for row in rows if row.tee_set in tees]
             written[name] = (row_type, rows)
         paths = write_tables(folder, written, self._holes.course.settings.unit, (form,))
@@ -610,7 +717,6 @@ class MeasureDialog(QDialog):
         return paths
 
     def _measure_with_progress(self, numbers):
-        course = self._holes.course
         if numbers is not None and not numbers:
             return row_types.Measures()
         waiting = QProgressDialog(tr("Measuring the course…"), tr("Cancel"), 0, 100, self)
@@ -623,7 +729,7 @@ class MeasureDialog(QDialog):
             return not waiting.wasCanceled()
 
         try:
-            return measure_course(course, numbers, progress)
+            return self._holes.measure(numbers, progress)
         except Cancelled:
             return None
         finally:

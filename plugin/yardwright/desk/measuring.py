@@ -4,6 +4,7 @@ from dataclasses import dataclass
 
 from ..measure.course import measure_course
 from ..measure.hole import CourseIndex, play_hole
+from ..model.errors import YardwrightError
 
 
 @dataclass(frozen=True)
@@ -16,10 +17,16 @@ class MeasuredHole:
 
 
 class MeasuredHoles:
-    """The holes of one model Course. Nothing here knows QGIS."""
+    """The holes of one model Course. Nothing here knows QGIS.
 
-    def __init__(self, course):
+    open_terrain: a function that gives an imagery.terrain.Terrain to be closed, None without heights.
+    ``trouble``: the YardwrightError that heights have met with; the holes are measured without them then.
+    """
+
+    def __init__(self, course, open_terrain=None):
         self.course = course
+        self.open_terrain = open_terrain
+        self.trouble = None
         self._index = CourseIndex(course)
         self._known = {}
 
@@ -33,9 +40,19 @@ class MeasuredHoles:
             self._known[number] = MeasuredHole(
                 self.course.hole(number),
                 play_hole(self.course, number, self._index),
-                measure_course(self.course, (number,), index=self._index),
+                self.measure((number,)),
             )
         return self._known[number]
+
+    def measure(self, numbers=None, progress=None):
+        """The rows.Measures of holes, of all where none is named; as ``measure_course``."""
+        if self.open_terrain is not None and self.trouble is None:
+            try:
+                with self.open_terrain() as terrain:
+                    return measure_course(self.course, numbers, progress, self._index, terrain)
+            except YardwrightError as error:
+                self.trouble = error
+        return measure_course(self.course, numbers, progress, self._index)
 
     def tee_sets(self, numbers):
         """The names of the tee sets of the course and of the holes given, in order of play."""
@@ -69,7 +86,7 @@ def thing_of(row, played):
     tee = next((tee for tee in played.tees if tee.tee_set == row.tee_set), None)
     if tee is None:
         return None
-    if name == "LengthRow":
+    if name in ("LengthRow", "HeightRow"):
         return Shown(tee.feature.kind, (tee.feature.fid,))
     station = row.turn_station if name == "DoglegRow" else row.station
     return None if station is None else Shown(point=tuple(tee.line.at(station)))

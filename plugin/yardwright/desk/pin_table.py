@@ -4,6 +4,7 @@ from qgis.PyQt.QtCore import QAbstractTableModel, QModelIndex, Qt, pyqtSignal
 from qgis.PyQt.QtWidgets import QComboBox, QStyledItemDelegate
 
 from ..compat import flags_number
+from ..measure.fall import fall_said, fall_sign, falls
 from ..model.event import SIDES
 from .words import tr
 
@@ -61,7 +62,7 @@ class PinTable(QAbstractTableModel):
                 tr("What Off counts from"),
                 tr("To the green’s back, along the approach"),
                 tr("To the nearest point of the green’s margin"),
-                tr("How steep the ground is there, where a terrain is known"),
+                tr("How steep the ground is there; the arrow points downhill, seen with the approach up"),
             )[section]
         return None
 
@@ -76,9 +77,7 @@ class PinTable(QAbstractTableModel):
             return self._text(hole, row, column)
         if role == Qt.ItemDataRole.ToolTipRole and row is not None:
             if column == SLOPE and row.slope_pct is not None:
-                return tr("The ground falls towards {}°, clockwise from north").format(
-                    round(row.slope_azimuth) % 360
-                )
+                return _slope_tip(row)
             return row.remark or None
         if role == Qt.ItemDataRole.TextAlignmentRole:
             left = column in (HOLE, FROM)
@@ -103,7 +102,8 @@ class PinTable(QAbstractTableModel):
         if column == FROM:
             return side_word(row.off_from)
         if column == SLOPE:
-            return "" if row.slope_pct is None else f"{row.slope_pct:.1f} %"
+            sign = fall_sign(row.slope_pct, row.slope_turn)
+            return "" if row.slope_pct is None else f"{sign} {row.slope_pct:.1f} %".strip()
         value = {ON: row.on, OFF: row.off, BACK: row.back, MARGIN: row.to_margin}[column]
         return _figure(value, self.unit)
 
@@ -147,6 +147,26 @@ class SideDelegate(QStyledItemDelegate):
 def side_word(side):
     """A side as a person says it."""
     return {"left": tr("left"), "right": tr("right"), "centre": tr("centre")}.get(side, side or "")
+
+
+def row_text(row):
+    """What is to be said of a PinRow beside its figures: how the ground falls there, and its remark."""
+    told = tr("Slope: {}").format(slope_text(row)) if row.slope_pct is not None else ""
+    return "\n".join(filter(None, (told, row.remark)))
+
+
+def slope_text(row):
+    """How the ground falls at a PinRow, with an arrow as seen with the approach up; "" where not known."""
+    said, sign = fall_said(row.slope_pct, row.slope_turn), fall_sign(row.slope_pct, row.slope_turn)
+    return f"{sign} {said}".strip()
+
+
+def _slope_tip(row):
+    said = fall_said(row.slope_pct, row.slope_turn)
+    if not falls(row.slope_pct, row.slope_turn):
+        return said
+    text = tr("The ground falls {}, seen with the approach up; that is towards {}°, clockwise from north")
+    return text.format(said, round(row.slope_azimuth) % 360)
 
 
 def _side_of(text):

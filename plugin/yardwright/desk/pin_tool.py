@@ -11,6 +11,7 @@ from qgis.PyQt.QtCore import QRectF, Qt, pyqtSignal
 from qgis.PyQt.QtGui import QBrush, QColor, QPainter, QPainterPath, QPen, QPolygonF
 
 from ..model.errors import YardwrightError
+from .terrains import HeldHeights
 from .words import told_in
 
 _LIGHT, _DARK, _NAMED = QColor(255, 255, 255), QColor(20, 24, 28, 210), QColor("#ff8fc7")
@@ -35,6 +36,8 @@ class PinTool(QgsMapTool):
         self._bands = []
         self._connections = []
         self.veil = None
+        self.over_shades = False
+        self.heights = HeldHeights(in_hand.project)
         self.setCursor(Qt.CursorShape.CrossCursor)
 
     def activate(self):
@@ -42,6 +45,7 @@ class PinTool(QgsMapTool):
         super().activate()
         self._take_veil_off()
         self.veil = _Veil(self.canvas())
+        self.veil.dark = not self.over_shades
         self._connections = [
             (signal, signal.connect(self._veil_again))
             for signal in (
@@ -52,12 +56,22 @@ class PinTool(QgsMapTool):
                 self.canvas().destinationCrsChanged,
             )
         ]
+        changed = self.in_hand.course_changed
+        self._connections.append((changed, changed.connect(self.heights.let_go)))
         self._veil_again()
+
+    def lie_over_shades(self, on):
+        """Whether the green is shaded beneath the veil, which then leaves the shades their colours."""
+        self.over_shades = on
+        if self.veil is not None:
+            self.veil.dark = not on
+            self.veil.update()
 
     def deactivate(self):
         """QGIS calls this when another tool is taken in hand."""
         self._show(())
         self._take_veil_off()
+        self.heights.let_go()
         self.pointed.emit(None, [])
         super().deactivate()
 
@@ -140,6 +154,10 @@ class PinTool(QgsMapTool):
             return None
         return played, found, map_places(canvas, holes.crs(), played.frame)
 
+    def slope_at(self, played, point):
+        """``(percent, azimuth)`` of the ground at a point of a hole's frame, None where not known."""
+        return self.heights.slope_at(played, self.in_hand.course().crs, point)
+
     def _lines(self, place):
         """``[(colour, width, places on the map)]``: the depth, the square line, its part to the margin."""
         import numpy as np
@@ -190,18 +208,25 @@ def closed_ground(in_hand):
 
 
 def _earlier_pins(in_hand, event, played):
-    """The pins of earlier rounds on the green of a hole, whichever hole they are of, in its frame."""
+    """The pins of earlier rounds on the green of a hole, in its frame."""
+    before = [pin for pin in event.pins if pin.round < in_hand.round]
+    return [point for _, point in pins_on_green(in_hand, before, played)]
+
+
+def pins_on_green(in_hand, pins, played):
+    """``[(Pin, its point in the hole's frame)]`` of those on the green of a PlayedHole, whichever hole they
+    are of."""
     from ..measure.pins import follow_in
 
     course, index = in_hand.course(), in_hand.index()
-    before = [pin for pin in event.pins if pin.round < in_hand.round]
-    placed = [follow_in(course, index, pin) for pin in before]
-    points = [
-        one.point
+    placed = [follow_in(course, index, pin) for pin in pins]
+    here = [
+        one
         for one in placed
         if one.place is not None and one.played.green.feature.fid == played.green.feature.fid
     ]
-    return played.frame.to_frame(course.crs)(points) if points else ()
+    points = played.frame.to_frame(course.crs)([one.point for one in here]) if here else ()
+    return [(one.pin, point) for one, point in zip(here, points)]
 
 
 @contextmanager
@@ -226,6 +251,7 @@ class _Veil(QgsMapCanvasItem):
         super().__init__(canvas)
         self._rings = []
         self.path = QPainterPath()
+        self.dark = True
         self.setZValue(-4.5)  # above a second date, which lies at -5, beneath figures and rubber bands
 
     def lay(self, rings):
@@ -254,7 +280,8 @@ class _Veil(QgsMapCanvasItem):
             return
         painter.save()
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        painter.fillPath(self.path, _VEIL)
+        if self.dark:
+            painter.fillPath(self.path, _VEIL)
         painter.fillPath(self.path, QBrush(_HATCH, Qt.BrushStyle.BDiagPattern))
         for colour, width in ((_DARK, 3.0), (_LIGHT, 1.2)):
             painter.strokePath(self.path, QPen(colour, width))

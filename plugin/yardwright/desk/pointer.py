@@ -153,7 +153,18 @@ class PointerFigures(QObject):
             (tr("From left"), _or_none(place.left, unit)),
             (tr("From right"), _or_none(place.right, unit)),
             (tr("To the margin"), f"{_one(place.to_margin, unit)} {unit}"),
+            *self._of_slope(played, point),
         ]
+
+    def _of_slope(self, played, point):
+        """How the ground falls at a pin, seen with the approach up; nothing where no heights are known."""
+        from ..measure.fall import fall_said, fall_sign, turn_of
+
+        percent, azimuth = self._tool.slope_at(played, point) if self._tool is not None else (None, None)
+        if percent is None:
+            return []
+        turn = turn_of(azimuth, played.green.azimuth)
+        return [(tr("Slope"), f"{fall_sign(percent, turn)} {fall_said(percent, turn)}".strip())]
 
     def _of_outline(self, played, points, kind, unit):
         from ..measure.pointer import line_length, outline_figures

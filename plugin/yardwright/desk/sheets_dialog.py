@@ -1,12 +1,14 @@
 """The dialog of an event's sheets: chosen, seen as they will be printed, and saved as PDF."""
 
 import os
+from functools import partial
 
 from qgis.core import Qgis, QgsProject
 from qgis.gui import QgsGui, QgsMessageBar
 from qgis.PyQt.QtCore import Qt, QUrl
 from qgis.PyQt.QtGui import QDesktopServices, QImage, QPainter, QPixmap
 from qgis.PyQt.QtWidgets import (
+    QCheckBox,
     QComboBox,
     QDialog,
     QDialogButtonBox,
@@ -29,6 +31,7 @@ from ..guide.sheets import PAGES
 from ..model.errors import YardwrightError
 from ..model.words import said
 from .courses import hole_text
+from .terrains import heights_in, why_no_heights
 from .words import told_in, tr
 
 _MARGIN = 12
@@ -54,9 +57,12 @@ class SheetsDialog(QDialog):
         self.resize(1040, 760)
         self.setWindowFlag(Qt.WindowType.WindowContextHelpButtonHint, False)
         QgsGui.enableAutoGeometryRestore(self)
-        self.sheets = EventSheets(in_hand.course(), event, in_hand.index())
+        open_terrain = partial(heights_in, in_hand.project)
+        self.sheets = EventSheets(in_hand.course(), event, in_hand.index(), open_terrain)
         self.sheet = None
         self._pages = {name: kind.page for name, kind in KINDS.items()}
+        self._why_no_heights = why_no_heights(in_hand.project)
+        self._heights = {name: kind.heights and not self._why_no_heights for name, kind in KINDS.items()}
         self._build()
         self._fill(in_hand)
         self.choose()
@@ -85,6 +91,16 @@ class SheetsDialog(QDialog):
         ):
             form.addRow(title, box)
             box.setAccessibleName(title.replace("&", ""))
+        self.heights_box = QCheckBox(tr("How the &ground falls and rises"), self)
+        tip = tr(
+            "Tells how the ground falls at the pins and rises from tee to green. Local Rules may forbid "
+            "players to carry such figures: their sheets are without them unless you wish it."
+        )
+        self.heights_box.setToolTip(self._why_no_heights or tip)
+        self.heights_box.setWhatsThis(tip)
+        self.heights_box.setEnabled(not self._why_no_heights)
+        self.heights_box.clicked.connect(lambda on: self.choose(heights=on))
+        form.addRow("", self.heights_box)
         self.remarks_title = QLabel(self)
         self.remarks_title.setWordWrap(True)
         self.remarks = QListWidget(self)
@@ -184,17 +200,20 @@ class SheetsDialog(QDialog):
 
     # What is chosen
 
-    def choose(self, kind=None, number=None, page=None):
-        """Show a sheet: what the boxes say, or another kind, round or hole, or page."""
+    def choose(self, kind=None, number=None, page=None, heights=None):
+        """Show a sheet: what the boxes say, or another kind, round or hole, page, with heights or without."""
         if kind is not None:
             self.kind_box.setCurrentIndex(self.kind_box.findData(kind))
         if self.kind_box.currentData() != self._kind:
-            # Each kind of sheet keeps the page it was last shown on.
+            # Each kind of sheet keeps the page it was last shown on, and whether it tells heights.
             self._kind = self.kind_box.currentData()
             self.page_box.setCurrentIndex(self.page_box.findData(self._pages[self._kind]))
         if page is not None:
             self.page_box.setCurrentIndex(self.page_box.findData(page))
         self._pages[self._kind] = self.page_box.currentData()
+        if heights is not None:
+            self._heights[self._kind] = heights
+        self.heights_box.setChecked(self._heights[self._kind])
         box = {"round": self.round_box, "hole": self.hole_box}.get(KINDS[self._kind].of)
         if number is not None and box is not None:
             box.setCurrentIndex(box.findData(number))
@@ -212,7 +231,9 @@ class SheetsDialog(QDialog):
         """Make the sheet chosen and show its first page, or why there is none."""
         self.sheet, remarks = None, []
         try:
-            self.sheet = self.sheets.sheet(self._kind, self.number(), self.page_box.currentData())
+            self.sheet = self.sheets.sheet(
+                self._kind, self.number(), self.page_box.currentData(), self._heights[self._kind]
+            )
             remarks = list(dict.fromkeys(str(remark) for remark in self.sheet.remarks))
             self.view.show_pages(self.sheet.pages)
         except YardwrightError as error:

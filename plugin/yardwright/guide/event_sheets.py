@@ -1,5 +1,6 @@
 """Which sheets an event has, each by a name: the desk shows them, Processing writes them, both from here."""
 
+from contextlib import nullcontext
 from dataclasses import dataclass
 
 from ..measure.hole import CourseIndex
@@ -12,55 +13,69 @@ from .sheets import audit_sheet, hole_sheet, pin_sheet, pin_table, tee_sheet
 
 @dataclass(frozen=True)
 class Kind:
-    """A kind of sheet. of: what each is about, ``round``, ``hole`` or ``event``; page: its usual one."""
+    """A kind of sheet. of: what each is about, ``round``, ``hole`` or ``event``; page: its usual one;
+    heights: whether it usually tells them. Those for players do not: see ``sheets`` on Local Rules."""
 
     title: str
     of: str
     page: str = "A4"
+    heights: bool = False
 
 
 KINDS = {
     "greens": Kind(to_say("Pins of a round, on small greens"), "round"),
     "table": Kind(to_say("Pins of a round, as a table"), "round"),
     "hole": Kind(to_say("Pins of all rounds on one green"), "hole", "A6"),
-    "audit": Kind(to_say("Audit sheet for the committee"), "event"),
-    "tees": Kind(to_say("Tee sheet for the ground staff"), "round"),
+    "audit": Kind(to_say("Audit sheet for the committee"), "event", heights=True),
+    "tees": Kind(to_say("Tee sheet for the ground staff"), "round", heights=True),
 }
 
 
 class EventSheets:
-    """The sheets of a model Event of a Course; pins and tees are worked out once for all of them."""
+    """The sheets of a model Event of a Course; pins and tees are worked out once for all of them.
 
-    def __init__(self, course, event, index=None):
+    open_terrain: a function that gives a context with an ``imagery.terrain.Terrain``, None without heights.
+    """
+
+    def __init__(self, course, event, index=None, open_terrain=None):
         self.course, self.event = course, event
         self.index = index or CourseIndex(course)
-        self._pins = self._tees = None
+        self.open_terrain = open_terrain
+        self._pins, self._tees = {}, {}
 
-    def pins(self):
-        """The event's PinRows."""
-        if self._pins is None:
-            self._pins = tuple(pin_rows(self.course, self.event, self.index)[0])
-        return self._pins
+    def pins(self, heights=False):
+        """The event's PinRows; heights: whether with the slope at them."""
+        if heights not in self._pins:
+            with self._terrain(heights) as terrain:
+                self._pins[heights] = tuple(pin_rows(self.course, self.event, self.index, terrain)[0])
+        return self._pins[heights]
 
-    def tees(self):
-        """The event's TeeSettingRows."""
-        if self._tees is None:
-            self._tees = set_tees(self.course, self.event, self.event.lengths, self.index)
-        return self._tees
+    def tees(self, heights=False):
+        """The event's TeeSettingRows; heights: whether with the rise to the green."""
+        if heights not in self._tees:
+            with self._terrain(heights) as terrain:
+                self._tees[heights] = set_tees(
+                    self.course, self.event, self.event.lengths, self.index, terrain
+                )
+        return self._tees[heights]
 
-    def sheet(self, kind, number=None, page=None):
+    def _terrain(self, heights):
+        return self.open_terrain() if heights and self.open_terrain is not None else nullcontext()
+
+    def sheet(self, kind, number=None, page=None, heights=False):
         """A ``sheet_parts.Sheet``.
 
         kind: a key of KINDS. number: of the round or the hole it is about. page: a key of ``sheets.PAGES`` or
-        (width, height) in mm; None: the usual one. Raises YardwrightError when there is nothing to show.
+        (width, height) in mm; None: the usual one. heights: whether it tells how the ground falls at pins and
+        rises to greens, where that is known. Raises YardwrightError when there is nothing to show.
         """
         page = page or KINDS[kind].page
         if kind == "audit":
-            return audit_sheet(self.course, self.event, self.pins(), page, self.index)
+            return audit_sheet(self.course, self.event, self.pins(heights), page, self.index)
         if kind == "tees":
-            return tee_sheet(self.course, self.event, number, self.tees(), page)
+            return tee_sheet(self.course, self.event, number, self.tees(heights), page)
         make = {"greens": pin_sheet, "table": pin_table, "hole": hole_sheet}[kind]
-        return make(self.course, self.event, number, self.pins(), page, self.index)
+        return make(self.course, self.event, number, self.pins(heights), page, self.index)
 
     def file_name(self, kind, number=None):
         """The name of a sheet's file, told from those of other events, rounds and kinds; without a folder."""

@@ -2,6 +2,7 @@
 
 import math
 
+from ..measure.fall import falls
 from ..measure.units import to_unit, whole
 from ..model.errors import YardwrightError
 from ..model.remarks import Remark
@@ -17,6 +18,7 @@ from .sheet_parts import (
     Text,
     box_area,
     cap_of,
+    fall_arrow,
     height_of,
     in_two,
     width_of,
@@ -56,14 +58,23 @@ class Grid:
         self.figure_size = 19.0 * self.weight
         self.word_size = max(LEAST_SIZE, 8.0 * self.weight)
         pins = [pin for view in views for pin in view.pins]
+        self.falls_width = max((self._fall_width(pin.row) for pin in pins), default=0.0)
         self.figures_width = max(
-            [self._number_box()[0], *(self._depth_width(view, unit) for view in views if beside)]
+            [
+                self._number_box()[0],
+                *(self._depth_width(view, unit) for view in views if beside),
+                self.falls_width,
+            ]
             + [self._figure_width(*figure) for pin in pins for figure in figures_said(pin.row, unit)]
         )
         self.both_width = max(
             [sum(self._figure_width(*figure) + 2.5 for figure in figures_said(pin.row, unit)) for pin in pins]
             or [0.0]
         )
+        self.head_width = 0.0
+        if self.falls_width:
+            depths = (self._depth_width(view, unit) for view in views)
+            self.head_width = self._number_box()[0] + self.falls_width + max(depths, default=0.0) + 7.0
         left, top, right, bottom = self.drawing((0.0, 0.0))
         self.scale = _rounded(scale_needed(views, right - left, bottom - top))
 
@@ -78,7 +89,7 @@ class Grid:
             return False
         if self.beside:
             return self._column_height() <= self.cell[1] - 2.0 and self.figures_width < 0.55 * self.cell[0]
-        return self.both_width <= self.cell[0] - 1.0
+        return max(self.both_width + 1.0, self.head_width) <= self.cell[0]
 
     def worth(self, count):
         """What is least for the best grid: large greens count most, few empty cells and large letters too."""
@@ -99,11 +110,19 @@ class Grid:
     def _depth_width(self, view, unit):
         return width_of(depth_said(view, unit), self.word_size)
 
+    def _fall_width(self, row):
+        text = fall_figure(row)
+        return self._fall_length() + 0.8 + width_of(text, self.word_size) if text else 0.0
+
+    def _fall_length(self):
+        return 1.5 * cap_of(self.word_size)
+
     def _line_height(self):
         return max(1.2 * height_of(self.figure_size), 2.3 * height_of(self.word_size))
 
     def _column_height(self):
-        return self._number_box()[1] + 2 * self._line_height() + 1.6 * height_of(self.word_size) + 2.0
+        below = 1.6 * height_of(self.word_size) * (2 if self.falls_width else 1)
+        return self._number_box()[1] + 2 * self._line_height() + below + 2.0
 
     def drawing(self, corner):
         """The box of the green within a cell whose top left corner is given."""
@@ -179,15 +198,30 @@ class Grid:
             for figure in figures:
                 base += self._line_height()
                 made += self._figure(*figure, x, base)
-            if not figures:
+            if figures:
+                made += self._fall(pin.row, x, base + 1.6 * height_of(self.word_size))
+            else:
                 made += self._words(in_two(say("no pin"), self.word_size), x, base + self._line_height())
             return made
         made.append(Text(right, base, depth, self.word_size, align="right", tone=SOFT, about="depth"))
+        if figures:
+            made += self._fall(pin.row, x + wide + 2.5, base)
         base = bottom - 0.25 * height_of(self.word_size)
         if not figures:
             return made + self._words([say("no pin")], x, base)
         made += self._figure(*figures[0], x, base)
         return made + self._figure(*figures[1], right - self._figure_width(*figures[1]), base)
+
+    def _fall(self, row, x, base):
+        """The arrow and the figure of the ground's fall at a pin, where it is known."""
+        text = fall_figure(row)
+        if not text:
+            return []
+        length = self._fall_length()
+        made = [Text(x + length + 0.8, base, text, self.word_size, about="fall")]
+        if falls(row.slope_pct, row.slope_turn):
+            made += fall_arrow(x + length / 2, base - cap_of(self.word_size) / 2, row.slope_turn, length)
+        return made
 
     def _figure(self, figure, word, x, base):
         made = [Text(x, base, figure, self.figure_size, True, about="figure")]
@@ -211,6 +245,11 @@ def figures_said(row, unit):
         word = say("right of centre") if off > 0 else say("left of centre") if off < 0 else say("on centre")
         return (shown(row.on, unit), say("on")), (str(abs(off)), word)
     return (shown(row.on, unit), say("on")), (shown(row.off, unit), said(_FROM.get(row.off_from, "")))
+
+
+def fall_figure(row):
+    """How steep the ground is at a pin, "" where it is not known."""
+    return "" if row.slope_pct is None else say("{slope} %", slope=f"{row.slope_pct:.1f}")
 
 
 def shown(metres, unit):

@@ -3,7 +3,8 @@
 Plain values that say what stands where; ``painted_sheets`` brings them to paper.
 """
 
-from dataclasses import dataclass
+import math
+from dataclasses import dataclass, field
 
 from ..model.words import say
 from .lettering import MM_PER_POINT, width_of
@@ -108,6 +109,21 @@ class Sheet:
 def box_area(left, top, right, bottom, tone):
     """An upright rectangle."""
     return Area((((left, top), (right, top), (right, bottom), (left, bottom)),), tone)
+
+
+def fall_arrow(x, y, turn, length):
+    """Items of a small arrow about a place that points where the ground falls.
+
+    turn: degrees clockwise from up, as a green is seen with its approach up.
+    """
+    ahead = math.sin(math.radians(turn)), -math.cos(math.radians(turn))
+    half, head, wide = length / 2, 0.48 * length, 0.26 * length
+
+    def at(along, aside):
+        return x + along * ahead[0] - aside * ahead[1], y + along * ahead[1] + aside * ahead[0]
+
+    shaft = Line((at(-half, 0.0), at(half - head, 0.0)), 0.13 * length)
+    return [shaft, Area(((at(half, 0.0), at(half - head, wide), at(half - head, -wide)),), INK)]
 
 
 def height_of(size):
@@ -248,12 +264,14 @@ class Column:
 @dataclass(frozen=True)
 class TableRow:
     """A row of texts, one a column. note: a remark below it. begins: a group begins with it, and a rule
-    stands above it. bold: the places of cells that are bold beside those of bold columns."""
+    stands above it. bold: the places of cells that are bold beside those of bold columns. arrows: ``{place of
+    a cell: turn of the ``fall_arrow`` before its text}``."""
 
     cells: tuple
     note: str = ""
     begins: bool = True
     bold: frozenset = frozenset()
+    arrows: dict = field(default_factory=dict)
 
 
 @dataclass(frozen=True)
@@ -351,8 +369,13 @@ class Table:
             for number, (column, text, start, end) in enumerate(cells):
                 if text:
                     bold = column.bold or number in row.bold
-                    text, fits = fitted(text, end - start - 2 * self._pad, self.size, bold)
-                    made.append(self._cell(column, text, start, end, base, fits, bold, INK))
+                    arrow = 1.7 * cap_of(self.size) if number in row.arrows else 0.0
+                    text, fits = fitted(text, end - start - 2 * self._pad - arrow, self.size, bold)
+                    cell = self._cell(column, text, start + arrow, end, base, fits, bold, INK)
+                    made.append(cell)
+                    if arrow:
+                        middle = cell.box[0] - 0.6 * arrow, base - cap_of(self.size) / 2
+                        made += fall_arrow(*middle, row.arrows[number], 1.25 * cap_of(self.size))
             step = 1.25 * height_of(self._note_size)
             under = base + 0.45 * height_of(self.size)
             for line, text in enumerate(self._notes(row)):

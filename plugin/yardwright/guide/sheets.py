@@ -7,6 +7,7 @@ Greens are shown with the approach up, all of a sheet at one scale, never larger
 import math
 from dataclasses import replace
 
+from ..measure.fall import falls, rise_said
 from ..measure.hole import CourseIndex
 from ..measure.units import to_unit, whole
 from ..model.errors import YardwrightError
@@ -18,6 +19,7 @@ from .sheet_cells import (
     chosen_scale,
     dealt,
     depth_said,
+    fall_figure,
     figures_said,
     least_on_a_page,
     may_be_used,
@@ -70,6 +72,11 @@ _READING = to_say(
     "On: from the front of the green, along the approach. From left or right: in from the green’s margin, "
     "square to the approach."
 )
+_FALL = to_say("Slope: how steep the ground is at the pin; the arrow points downhill, the approach up.")
+_RISE = to_say("Rise: how much higher than the markers the green’s middle lies. No length counts it.")
+_FALL_RULE = to_say(
+    "the slope at the pins helps to read the greens: see first whether the Local Rules let a player carry it"
+)
 
 
 # --- the pins of one round -----------------------------------------------------------------------------
@@ -105,7 +112,8 @@ def pin_sheet(course, event, number, rows, page="A4", index=None, scale=None, pe
             say("Draw the greens of its holes and place their pins first."),
         )
     unit = course.settings.unit
-    shell = _shell(course, event, number, width, height, (_units(unit), said(_READING), said(_CAUTION)))
+    remarks += _fall_remarks(rows)
+    shell = _shell(course, event, number, width, height, _pin_foot(unit, rows))
     # The line about the scale is as long at any scale.
     planned = _with_scale(shell, 99999)
     grid = best_grid(drawn, len(holes), planned.inner, unit, scale, per_page, width, height)
@@ -140,14 +148,17 @@ def pin_table(course, event, number, rows, page="A4", index=None):
         row = next((row for row in rows if row.hole == hole), None)
         figures = figures_said(row, unit) if row is not None else (("–", ""), ("–", ""))
         depth = shown(None if view is None else view.depth, unit)
-        lines.append(TableRow((str(hole), figures[0][0], figures[1][0], figures[1][1], depth)))
-    shell = _shell(course, event, number, width, height, (_units(unit), said(_READING), said(_CAUTION)))
+        cells = (str(hole), figures[0][0], figures[1][0], figures[1][1], depth)
+        lines.append(_with_fall(TableRow(cells), row, rows))
+    remarks += _fall_remarks(rows)
+    shell = _shell(course, event, number, width, height, _pin_foot(unit, rows))
     columns = (
         Column(say("Hole"), 1.8, bold=True),
         Column(say("On"), 1.6, "right", True),
         Column(say("Off"), 1.8, "right", True),
         Column(say("From"), 4.8),
         Column(say("Depth"), 2.0, "right"),
+        *_fall_column(rows, 2.4),
     )
     table = _filling(columns, lines, shell.inner, 20.0, 9.0)
     title = _title(event, say("Round {number}", number=number))
@@ -194,18 +205,20 @@ def hole_sheet(course, event, hole, rows, page="A6", index=None, scale=None):
             say("Hole {number} has no green to show.", number=hole),
             say("Draw the green and give it this hole’s number."),
         )
-    foot = (_units(unit), said(_READING), said(_CAUTION))
+    foot = _pin_foot(unit, rows)
     corner = say("Hole {number}", number=hole)
     line = " · ".join(filter(None, (course.name, depth_said(view, unit))))
     shell = Shell(width, height, event.name or course.name, line, corner, foot)
     planned = _with_scale(shell, 99999)
     left, top, right, bottom = planned.inner
-    lines = [TableRow(_said_row(row, unit)) for row in sorted(rows, key=lambda row: row.round)]
+    by_round = sorted(rows, key=lambda row: row.round)
+    lines = [_with_fall(TableRow(_said_row(row, unit)), row, rows) for row in by_round]
     columns = (
         Column(say("Round"), 1.9, bold=True),
         Column(say("On"), 1.5, "right", True),
         Column(say("Off"), 1.9, "right", True),
         Column(say("From"), 4.5),
+        *_fall_column(rows, 2.6),
     )
     weight = shell.weight
     table = Table(columns, right - left, max(8.0, 15.0 * weight), 1.7)
@@ -223,6 +236,7 @@ def hole_sheet(course, event, hole, rows, page="A6", index=None, scale=None):
             say("Choose a larger page."),
         )
     scale = chosen_scale(found, scale)
+    left_out += _fall_remarks(rows)
     remarks = [*left_out, *_lost(view), *([] if may_be_used(width, height, 1) else [too_large_a_page()])]
     plot = plotted(view, inside, scale)
     items, places, more = _rounds_on(plot, unit, size, max(11.0, 15.0 * weight), inside[0] - 0.8)
@@ -276,6 +290,7 @@ def audit_sheet(course, event, rows, page="A4", index=None, scale=None):
             "For checking by the committee, not for use during a round. Bold: the figures as they are given."
         ),
         say("Left and right: to the green’s margin, square to the approach. Margin: to its nearest point."),
+        *_fall_foot(rows),
         said(_CAUTION),
     )
     line = " · ".join(filter(None, (course.name, _days(event))))
@@ -343,16 +358,16 @@ class _AuditPart:
             Column(say("Right"), 1.4, "right"),
             Column(say("Centre"), 1.7, "right"),
             Column(say("Margin"), 1.7, "right"),
+            *_fall_column(rows, 2.2),
         )
+        self.rows = rows
         self.table = Table(
             columns, width - self.left_of_table, max(8.5, 12.0 * weight), 1.75, 1, max(7.0, 8.0 * weight)
         )
-        if view is not None:
-            self.lines = [self._line(pin) for pin in view.pins]
-        else:
-            self.lines = []
+        self.lines = [] if view is None else [self._line(pin) for pin in view.pins]
         lost = [row for row in rows if row.hole == hole] if view is None else view.lost
-        self.lines += [TableRow((str(row.round), *["–"] * 6), row.remark) for row in lost]
+        blank = ["–"] * (len(columns) - 1)
+        self.lines += [TableRow((str(row.round), *blank), row.remark) for row in lost]
 
     def _line(self, pin):
         row, unit = pin.row, self.unit
@@ -368,7 +383,7 @@ class _AuditPart:
             shown(row.to_margin, unit),
         )
         said_by = {"left": 3, "right": 4, "centre": 5}.get(row.off_from)
-        return TableRow(cells, row.remark, bold=frozenset({1, said_by}))
+        return _with_fall(TableRow(cells, row.remark, bold=frozenset({1, said_by})), row, self.rows)
 
     def _drawing_height(self, scale, tallest):
         if self.view is None:
@@ -425,6 +440,42 @@ class _AuditPart:
         return made + items, places, remarks
 
 
+# --- how the ground falls at the pins ------------------------------------------------------------------
+
+
+def _knows_falls(rows):
+    return any(row.slope_pct is not None for row in rows)
+
+
+def _fall_column(rows, share):
+    """The last column of a table of pins, where the slope of any of them is known."""
+    return [Column(say("Slope"), share, "right")] if _knows_falls(rows) else []
+
+
+def _with_fall(line, row, rows):
+    """A TableRow with the cell of that column; row: its PinRow, None without a pin."""
+    if not _knows_falls(rows):
+        return line
+    cell = "–" if row is None else fall_figure(row) or "–"
+    downhill = row is not None and falls(row.slope_pct, row.slope_turn)
+    arrows = {len(line.cells): row.slope_turn} if downhill else {}
+    return replace(line, cells=(*line.cells, cell), arrows=arrows)
+
+
+def _fall_foot(rows):
+    return [said(_FALL)] if _knows_falls(rows) else []
+
+
+def _fall_remarks(rows):
+    """A Remark on a sheet for players that tells them the slope. Model Local Rule G-11 (from memory) lets a
+    committee restrict what they may carry to read a green."""
+    return [Remark(said(_FALL_RULE), "slope_told")] if _knows_falls(rows) else []
+
+
+def _pin_foot(unit, rows):
+    return _units(unit), said(_READING), *_fall_foot(rows), said(_CAUTION)
+
+
 # --- where the tee markers go --------------------------------------------------------------------------
 
 
@@ -442,6 +493,8 @@ def tee_sheet(course, event, number, rows, page="A4"):
     order = {hole: place for place, hole in enumerate(_holes_of(course, event, number, rows))}
     flights = {flight.name: place for place, flight in enumerate(event.flights)}
     rows = sorted(rows, key=lambda row: (order.get(row.hole, 99), flights.get(row.flight, 99), row.flight))
+    plates = any(row.from_plate is not None for row in rows)
+    heights = any(row.rise_m is not None for row in rows)
     lines, hole = [], None
     for row in rows:
         begins = row.hole != hole
@@ -452,12 +505,15 @@ def tee_sheet(course, event, number, rows, page="A4"):
             shown(row.asked, unit),
             shown(row.got, unit),
             _tenths(row.from_front, unit),
-            _plate(row.from_plate, unit),
+            *([_plate(row, unit)] if plates else []),
+            *(["–" if row.rise_m is None else rise_said(row.rise_m)] if heights else []),
         )
         lines.append(TableRow(cells, _note(row, unit), begins))
     foot = (
         _units(unit),
         say("From the front: back from the tee’s front edge along the line of play to the markers."),
+        *_plate_foot(rows),
+        *([said(_RISE)] if heights else []),
         said(_CAUTION),
     )
     shell = _shell(course, event, number, width, height, foot, say("Tees, round {number}", number=number))
@@ -467,7 +523,8 @@ def tee_sheet(course, event, number, rows, page="A4"):
         Column(say("Asked"), 1.9, "right"),
         Column(say("Plays"), 1.9, "right", True),
         Column(say("From the front"), 2.3, "right", True),
-        Column(say("From the plate"), 3.8, "right", True),
+        *([Column(say("From the plate"), 3.8, "right", True)] if plates else []),
+        *([Column(say("Rise (m)"), 1.9, "right")] if heights else []),
     )
     table = _filling(columns, lines, shell.inner, 15.0, max(9.0, 12.0 * shell.weight))
     return _tabled(
@@ -484,10 +541,26 @@ def _tenths(metres, unit):
     return "–" if metres is None else f"{to_unit(metres, unit):.1f}"
 
 
-def _plate(metres, unit):
-    """Where markers stand from the permanent one, in words."""
+def _plate_foot(rows):
+    """One sentence on tees without a permanent marker, where there are any."""
+    of_tees = [row.from_plate is not None for row in rows if row.from_front is not None]
+    if all(of_tees):
+        return []
+    if any(of_tees):
+        return [say("Where no plate is drawn, the tee’s front is named instead.")]
+    return [say("No plate is drawn for these tees: all is counted from their front.")]
+
+
+def _plate(row, unit):
+    """Where markers stand from the permanent one, in words; without one, from the tee's front."""
+    metres = row.from_plate
     if metres is None:
-        return "–"
+        distance = _tenths(row.from_front, unit)
+        if row.from_front is None:
+            return "–"
+        return (
+            say("at the front") if float(distance) == 0.0 else say("{distance} from front", distance=distance)
+        )
     figure = f"{abs(to_unit(metres, unit)):.1f}"
     if float(figure) == 0.0:
         return say("level with it")

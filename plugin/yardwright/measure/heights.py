@@ -12,6 +12,7 @@ import numpy as np
 
 from ..model.geometry import contained
 from ..model.words import say
+from .hole import play_hole
 from .line import as_point
 from .rows import HeightRow, told
 
@@ -69,6 +70,25 @@ def hole_heights(played, terrain, crs):
     return HoleHeights(tuple(tees), approach, front, middle, back)
 
 
+def rises(course, index, places, terrain):
+    """How much higher than each place the middle of its hole's green lies, metres, a list.
+
+    places: ``(hole, x, y)`` in the course's CRS. None where x is None, there is no green, or no height.
+    """
+    middles = {}
+    for hole in {hole for hole, x, _ in places if x is not None}:
+        played = play_hole(course, hole, index)
+        if played is not None and played.green is not None:
+            (middles[hole],) = played.frame.from_frame(course.crs)([played.green.middle])
+    asked = [place for place in places if place[1] is not None and place[0] in middles]
+    if not asked:
+        return [None] * len(places)
+    ends = np.array([middles[hole] for hole, _, _ in asked] + [place[1:] for place in asked])
+    greens, starts = terrain.height_at(ends, course.crs).reshape(2, -1)
+    found = {place: _known(green - start) for place, green, start in zip(asked, greens, starts)}
+    return [found.get(place) for place in places]
+
+
 def slope_at(played, terrain, crs, point):
     """``(percent, azimuth)`` of the ground's fall at a point of the hole's frame, see ``Terrain.slope_at``;
     None where the terrain does not tell."""
@@ -87,6 +107,34 @@ class SlopeGrid(NamedTuple):
     y: object
     percent: object
     azimuth: object
+
+    def at(self, points):
+        """``(percent, azimuth)`` between the crossings at (n, 2) points, arrays; nan where it is not told.
+
+        The fall to east and the fall to north run straight from crossing to crossing, so that the two sides
+        of a hollow cancel each other on its bottom.
+        """
+        step = self.x[0, 1] - self.x[0, 0]
+        across, down = (points[:, 0] - self.x[0, 0]) / step, (self.y[0, 0] - points[:, 1]) / step
+        rows, columns = self.x.shape
+        column = np.clip(np.floor(across).astype(int), 0, columns - 2)
+        row = np.clip(np.floor(down).astype(int), 0, rows - 2)
+        right, below = across - column, down - row
+        outside = (right < 0) | (right > 1) | (below < 0) | (below > 1)
+        falls = []
+        for part in self._components():
+            upper = part[row, column] * (1 - right) + part[row, column + 1] * right
+            lower = part[row + 1, column] * (1 - right) + part[row + 1, column + 1] * right
+            falls.append(np.where(outside, np.nan, upper * (1 - below) + lower * below))
+        east, north = falls
+        return np.hypot(east, north), np.degrees(np.arctan2(east, north)) % 360.0
+
+    def _components(self):
+        """The fall to east and to north, percent; level ground has no azimuth and falls nowhere."""
+        turn = np.radians(np.where(np.isnan(self.azimuth), 0.0, self.azimuth))
+        level = np.isnan(self.azimuth) & np.isfinite(self.percent)
+        percent = np.where(level, 0.0, self.percent)
+        return percent * np.sin(turn), percent * np.cos(turn)
 
 
 def slope_grid(terrain, green, frame, step=1.0, crs=DEGREES):

@@ -16,6 +16,7 @@ import numpy as np
 from ..model.event import SIDES
 from ..model.remarks import Problem, Remark
 from ..model.words import said, say
+from .fall import turn_of
 from .hole import CourseIndex, play_hole
 from .line import as_point, chord_nearest, chords
 from .rows import PinRow, told
@@ -492,6 +493,7 @@ def row_of(placed, event_name):
     place = placed.place
     x, y = (None, None) if placed.point is None else placed.point
     percent, azimuth = (None, None) if placed.slope is None else placed.slope
+    approach = None if placed.slope is None else placed.played.green.azimuth
     return PinRow(
         event=event_name,
         round=placed.pin.round,
@@ -506,6 +508,7 @@ def row_of(placed, event_name):
         y=y,
         slope_pct=percent,
         slope_azimuth=azimuth,
+        slope_turn=turn_of(azimuth, approach),
         remark=told(*placed.remarks),
     )
 

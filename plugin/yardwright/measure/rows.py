@@ -172,7 +172,8 @@ class MarkerRow:
 @dataclass(frozen=True)
 class PinRow:
     """A pin: what it was given by, and where it lies. ``across`` is positive to the right of the approach;
-    ``to_margin`` runs to the nearest point of the green's margin, ``back`` along the approach to the back."""
+    ``to_margin`` runs to the nearest point of the green's margin, ``back`` along the approach to the back.
+    ``slope_turn``: where the ground falls to, clockwise from the approach; 0 is to the green's back."""
 
     event: str = _text()
     round: int = _count()
@@ -187,6 +188,7 @@ class PinRow:
     y: float = _coordinate()
     slope_pct: float = _percent()
     slope_azimuth: float = _azimuth()
+    slope_turn: float = _angle()
     remark: str = _text()
 
 
@@ -213,8 +215,9 @@ class PinAuditRow:
 @dataclass(frozen=True)
 class TeeSettingRow:
     """Where the markers of a flight stand. ``from_front``: metres back from the tee's front; ``behind``: tee
-    that is left behind them; ``from_plate``: behind the permanent marker, negative ahead of it. verdict:
-    ``fits``, ``nearest`` (the nearest length the tee allows) or ``impossible``."""
+    that is left behind them; ``from_plate``: behind the permanent marker, negative ahead of it; ``rise_m``:
+    how much higher than they the green's middle lies, metres. verdict: ``fits``, ``nearest`` (the nearest
+    length the tee allows) or ``impossible``."""
 
     event: str = _text()
     round: int = _count()
@@ -228,6 +231,7 @@ class TeeSettingRow:
     behind: float = _distance()
     verdict: str = _text()
     from_plate: float = _distance()
+    rise_m: float = _metres()
     remark: str = _text()
 
 

@@ -19,6 +19,7 @@ import numpy as np
 from ..model.event import Flight
 from ..model.geometry import coordinates
 from ..model.words import and_list, say
+from .heights import rises
 from .hole import CourseIndex, play_hole
 from .line import LineOfPlay, as_point, chord_holding, chords, many_chords, middle_of_longest_chord
 from .lines import SAME
@@ -41,12 +42,12 @@ _NO_MATTER = 0.5 * YARD
 """Metres of length that do not matter where the asked length cannot be had: figures are whole yards."""
 
 
-def set_tees(course, event, lengths, index=None):
+def set_tees(course, event, lengths, index=None, terrain=None):
     """The rows of ``lengths`` (AskedLength), by round, flight and hole; a tuple of TeeSettingRow.
 
     A flight plays the tee set it names, else the one of its own name. Lengths that the event holds and
     ``lengths`` does not ask for anew count as places of earlier rounds. index: the course's CourseIndex,
-    where it is measured more than once.
+    where it is measured more than once. terrain: an ``imagery.terrain.Terrain`` for the rise to the green.
     """
     index = index or CourseIndex(course)
     asked_anew = {_which(asked) for asked in lengths}
@@ -54,7 +55,13 @@ def set_tees(course, event, lengths, index=None):
     by_round = sorted([(asked, True) for asked in lengths] + [(asked, False) for asked in kept], key=_order)
     to_row = _Setter(course, event, index)
     rows = [(to_row(asked), wanted) for asked, wanted in by_round]
-    return tuple(row for row, wanted in rows if wanted)
+    found = [row for row, wanted in rows if wanted]
+    if terrain is None:
+        return tuple(found)
+    markers = [(row.hole, row.x, row.y) for row in found]
+    return tuple(
+        replace(row, rise_m=rise) for row, rise in zip(found, rises(course, index, markers, terrain))
+    )
 
 
 def tee_set_names(course):

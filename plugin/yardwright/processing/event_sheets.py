@@ -1,7 +1,7 @@
 """``yardwright:eventsheets``: pins and tees of an event as PDF, for players, committee and ground staff."""
 
 import os
-from contextlib import closing
+from contextlib import closing, nullcontext
 
 from qgis.core import (
     QgsProcessingOutputNumber,
@@ -83,6 +83,11 @@ class WriteEventSheets(CommitteeAlgorithm):
             "greens during a round (Rules of Golf, Rule 4.3a). phone: 90 x 195 mm. Empty: A4, and A6 "
             "for one green.",
         )
+        self.ask_terrain(
+            "A raster of heights, such as a digital terrain model. With it the sheets tell how the ground "
+            "falls at the pins and rises to the greens. See first whether the Local Rules let players carry "
+            "that.",
+        )
         self.ask_folder()
         self.ask_forms()
         self.add_table_outputs(["pins", "tee_setting"])
@@ -105,18 +110,22 @@ class WriteEventSheets(CommitteeAlgorithm):
             course = read_course(layers)
             event = self._event(layers, name, problems)
         rounds = self._rounds(event, parameters, context)
-        sheets = EventSheets(course, event)
+        with self.terrain() as terrain:
+            heights = terrain is not None
+            sheets = EventSheets(course, event, open_terrain=lambda: nullcontext(terrain))
+            pins, tees = sheets.pins(heights), sheets.tees(heights)  # the sheets take them from there
+            problems += terrain.remarks if heights else ()
         wanted = _wanted(kinds, rounds, holes, sheets)
         feedback.setProgress(10)
         if feedback.isCanceled():
             return {}
         folder = self.folder(parameters, context)
-        written = self._write(sheets, wanted, page, folder, feedback)
+        written = self._write(sheets, wanted, page, heights, folder, feedback)
         if written is None:
             return {}
         tables = {
-            "pins": (PinRow, [row for row in sheets.pins() if row.round in rounds]),
-            "tee_setting": (TeeSettingRow, [row for row in sheets.tees() if row.round in rounds]),
+            "pins": (PinRow, [row for row in pins if row.round in rounds]),
+            "tee_setting": (TeeSettingRow, [row for row in tees if row.round in rounds]),
         }
         paths = write_tables(folder, tables, course.settings.unit, forms)
         # That markers fit needs no warning: what they are from the plate stands in the table.
@@ -153,7 +162,7 @@ class WriteEventSheets(CommitteeAlgorithm):
             )
         return [number]
 
-    def _write(self, sheets, wanted, page, folder, feedback):
+    def _write(self, sheets, wanted, page, heights, folder, feedback):
         """The paths of the sheets written, None when cancelled; what cannot be made is told in the log.
 
         Raises YardwrightError when not a single sheet can be made.
@@ -166,7 +175,7 @@ class WriteEventSheets(CommitteeAlgorithm):
             if feedback.isCanceled():
                 return None
             try:
-                sheet = sheets.sheet(kind, number, page)
+                sheet = sheets.sheet(kind, number, page, heights)
                 path = os.path.join(folder, sheets.file_name(kind, number))
                 write_sheet(sheet, path)
             except YardwrightError as error:

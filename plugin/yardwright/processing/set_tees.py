@@ -34,6 +34,10 @@ class SetTees(CommitteeAlgorithm):
             "event says, else the one of its own name. Lengths the event had for the same round, flight and "
             "hole are replaced.",
         )
+        self.ask_terrain(
+            "A raster of heights, such as a digital terrain model. With it the table says how much higher "
+            "than the markers the green lies (rise_m). No other figure changes.",
+        )
         self.ask_folder()
         self.ask_forms()
         self.add_table_outputs(["tee_setting"])
@@ -56,7 +60,8 @@ class SetTees(CommitteeAlgorithm):
             event = stored or Event(name)
             lengths = self._lengths(course, event, parameters, context, feedback)
             event = _with_rounds_and_flights(course, event, lengths)
-            rows = set_tees(course, event, lengths)
+            with self.terrain() as terrain:
+                rows = set_tees(course, event, lengths, terrain=terrain)
             feedback.setProgress(60)
             if feedback.isCanceled():
                 return {}

@@ -304,6 +304,11 @@
         <translation>Ein Objekt der Art „{kind}“ hat keine Geometrie.</translation>
     </message>
     <message>
+        <location filename="../../desk/measure_dialog.py"/>
+        <source>A file…</source>
+        <translation>Eine Datei…</translation>
+    </message>
+    <message>
         <location filename="../../desk/event_draft.py"/>
         <source>A flight has no name.</source>
         <translation>Eine Gruppe hat keinen Namen.</translation>
@@ -364,9 +369,19 @@
         <translation>Eine Lochposition auf steilerem Grund bekommt eine Bemerkung</translation>
     </message>
     <message>
+        <location filename="../../processing/event_sheets.py"/>
+        <source>A raster of heights, such as a digital terrain model. With it the sheets tell how the ground falls at the pins and rises to the greens. See first whether the Local Rules let players carry that.</source>
+        <translation>Ein Raster mit Höhen, etwa ein digitales Geländemodell. Mit ihm sagen die Blätter, wie das Gelände an den Lochpositionen fällt und zu den Grüns ansteigt. Vorher nachsehen, ob die Platzregeln Spielern erlauben, das mitzuführen.</translation>
+    </message>
+    <message>
         <location filename="../../processing/measure_course.py"/>
         <source>A raster of heights, such as a digital terrain model. With it the table heights is written: how high tees, turn points and greens lie, and the length with the rise added (plays). No other figure changes.</source>
         <translation>Ein Raster mit Höhen, etwa ein digitales Geländemodell. Damit wird die Tabelle heights geschrieben: wie hoch Abschläge, Knickpunkte und Grüns liegen, und die Länge samt Anstieg (plays). Kein anderes Maß ändert sich.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/set_tees.py"/>
+        <source>A raster of heights, such as a digital terrain model. With it the table says how much higher than the markers the green lies (rise_m). No other figure changes.</source>
+        <translation>Ein Raster mit Höhen, etwa ein digitales Geländemodell. Mit ihm sagt die Tabelle, wie viel höher als die Abschlagmarken das Grün liegt (rise_m). Kein anderes Maß ändert sich.</translation>
     </message>
     <message>
         <location filename="../../processing/place_pins.py"/>
@@ -526,6 +541,16 @@
         <translation>Fläche</translation>
     </message>
     <message>
+        <location filename="../../desk/slope_shading.py"/>
+        <source>Arrows point downhill.</source>
+        <translation>Die Pfeile zeigen bergab.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/figures.py"/>
+        <source>As measured, level: no height is in it</source>
+        <translation>Wie gemessen, waagerecht: Keine Höhe steckt darin</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <source>Aside</source>
         <translation>Seitlich</translation>
@@ -593,6 +618,11 @@
         <location filename="../../guide/sheets.py"/>
         <source>Back</source>
         <translation>Hinten</translation>
+    </message>
+    <message>
+        <location filename="../../desk/figures.py"/>
+        <source>Back (m)</source>
+        <translation>Hinten (m)</translation>
     </message>
     <message>
         <location filename="../../desk/propose_dialog.py"/>
@@ -912,6 +942,11 @@
         <location filename="../../imagery/image.py"/>
         <source>Choose a smaller panel or fewer dots per inch.</source>
         <translation>Ein kleineres Bildfeld oder weniger Punkte pro Zoll wählen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/measure_dialog.py"/>
+        <source>Choose a terrain model</source>
+        <translation>Ein Geländemodell wählen</translation>
     </message>
     <message>
         <location filename="../../processing/import_features.py"/>
@@ -1792,10 +1827,20 @@
         <translation>Ab {}</translation>
     </message>
     <message>
+        <location filename="../../desk/hole_panel.py"/>
+        <source>From {}: rise {} m to the green, plays {} {} (common practice; the length stays {})</source>
+        <translation>Von {}: Anstieg {} m zum Grün, spielt sich wie {} {} (übliche Praxis; die Länge bleibt {})</translation>
+    </message>
+    <message>
         <location filename="../../desk/propose_dialog.py"/>
         <location filename="../../guide/sheets.py"/>
         <source>Front</source>
         <translation>Vorn</translation>
+    </message>
+    <message>
+        <location filename="../../desk/figures.py"/>
+        <source>Front (m)</source>
+        <translation>Vorn (m)</translation>
     </message>
     <message>
         <location filename="../../store/course_file.py"/>
@@ -1921,6 +1966,11 @@
         <translation>Grün</translation>
     </message>
     <message>
+        <location filename="../../desk/figures.py"/>
+        <source>Green (m)</source>
+        <translation>Grün (m)</translation>
+    </message>
+    <message>
         <location filename="../../desk/audit_dialog.py"/>
         <source>Green deep, theirs / ours</source>
         <translation>Grün tief, ihre / unsere</translation>
@@ -1961,6 +2011,11 @@
         <translation>Bodenauflösung (m)</translation>
     </message>
     <message>
+        <location filename="../../desk/measure_dialog.py"/>
+        <source>H&amp;eights from</source>
+        <translation>&amp;Höhen aus</translation>
+    </message>
+    <message>
         <location filename="../../desk/propose_dialog.py"/>
         <source>Hard</source>
         <translation>Schwer</translation>
@@ -1987,6 +2042,12 @@
         <translation>Höhe des Bildfelds der Seite in Millimetern.</translation>
     </message>
     <message>
+        <location filename="../../desk/figures.py"/>
+        <source>Heights</source>
+        <translation>Höhen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/measure_dialog.py"/>
         <location filename="../../desk/propose_dialog.py"/>
         <source>Heights from</source>
         <translation>Höhen aus</translation>
@@ -2043,6 +2104,11 @@
         <location filename="../../desk/propose_dialog.py"/>
         <source>Hole {}</source>
         <translation>Bahn {}</translation>
+    </message>
+    <message>
+        <location filename="../../desk/slope_shading.py"/>
+        <source>Hole {} has no green to be shaded.</source>
+        <translation>Bahn {} hat kein Grün, das eingefärbt werden könnte.</translation>
     </message>
     <message>
         <location filename="../../desk/event_panel.py"/>
@@ -2130,6 +2196,26 @@
         <translation>Wie weit sie zu versetzen ist, damit sie stimmt</translation>
     </message>
     <message>
+        <location filename="../../desk/figures.py"/>
+        <source>How high the green’s back lies</source>
+        <translation>Wie hoch die Hinterkante des Grüns liegt</translation>
+    </message>
+    <message>
+        <location filename="../../desk/figures.py"/>
+        <source>How high the green’s front lies</source>
+        <translation>Wie hoch die Vorderkante des Grüns liegt</translation>
+    </message>
+    <message>
+        <location filename="../../desk/figures.py"/>
+        <source>How high the green’s middle lies</source>
+        <translation>Wie hoch die Mitte des Grüns liegt</translation>
+    </message>
+    <message>
+        <location filename="../../desk/figures.py"/>
+        <source>How high the tee lies, in metres</source>
+        <translation>Wie hoch der Abschlag liegt, in Metern</translation>
+    </message>
+    <message>
         <location filename="../../desk/length_table.py"/>
         <source>How long the hole shall play. Empty: the tee set’s own length, shown in grey</source>
         <translation>Wie lang die Bahn spielen soll. Leer: die eigene Länge des Abschlagsets, grau gezeigt</translation>
@@ -2141,13 +2227,18 @@
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
+        <source>How much higher than the tee the green lies</source>
+        <translation>Wie viel höher als der Abschlag das Grün liegt</translation>
+    </message>
+    <message>
+        <location filename="../../desk/figures.py"/>
         <source>How much the line of play turns</source>
         <translation>Um wie viel die Spiellinie abknickt</translation>
     </message>
     <message>
         <location filename="../../desk/pin_table.py"/>
-        <source>How steep the ground is there, where a terrain is known</source>
-        <translation>Wie steil das Gelände dort ist, wo eines bekannt ist</translation>
+        <source>How steep the ground is there; the arrow points downhill, seen with the approach up</source>
+        <translation>Wie steil das Gelände dort ist; der Pfeil zeigt bergab, mit der Annäherung nach oben gesehen</translation>
     </message>
     <message>
         <location filename="../../processing/export_windows.py"/>
@@ -2158,6 +2249,11 @@
         <location filename="../../desk/figures.py"/>
         <source>How sure the figure is: one standard error</source>
         <translation>Wie sicher das Maß ist: ein Standardfehler</translation>
+    </message>
+    <message>
+        <location filename="../../desk/sheets_dialog.py"/>
+        <source>How the &amp;ground falls and rises</source>
+        <translation>&amp;Gefälle und Anstieg des Geländes</translation>
     </message>
     <message>
         <location filename="../../imagery/moves.py"/>
@@ -2361,6 +2457,11 @@
         <location filename="../../desk/pointer.py"/>
         <source>Length</source>
         <translation>Länge</translation>
+    </message>
+    <message>
+        <location filename="../../desk/figures.py"/>
+        <source>Length and rise together: common practice, no rule</source>
+        <translation>Länge und Anstieg zusammen: übliche Praxis, keine Regel</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -2840,6 +2941,11 @@
         <translation>Kein anderes Bilddatum im Projekt</translation>
     </message>
     <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>No plate is drawn for these tees: all is counted from their front.</source>
+        <translation>Für diese Abschläge ist keine Abschlagplatte eingezeichnet: Alles zählt ab ihrer Vorderkante.</translation>
+    </message>
+    <message>
         <location filename="../../store/recovery.py"/>
         <source>No recovery copy can be written, neither beside the course nor at “{path}”.</source>
         <translation>Es lässt sich keine Sicherungskopie schreiben, weder neben dem Platz noch unter „{path}“.</translation>
@@ -2873,6 +2979,11 @@
         <location filename="../../desk/toolbar.py"/>
         <source>No&amp;rth up</source>
         <translation>No&amp;rden oben</translation>
+    </message>
+    <message>
+        <location filename="../../desk/measure_dialog.py"/>
+        <source>None</source>
+        <translation>Keine</translation>
     </message>
     <message>
         <location filename="../../desk/propose_dialog.py"/>
@@ -3381,6 +3492,7 @@
         <translation>Gespielt am</translation>
     </message>
     <message>
+        <location filename="../../desk/figures.py"/>
         <location filename="../../guide/sheets.py"/>
         <source>Plays</source>
         <translation>Spielt</translation>
@@ -3564,6 +3676,17 @@
         <location filename="../../guide/sheets.py"/>
         <source>Right</source>
         <translation>Rechts</translation>
+    </message>
+    <message>
+        <location filename="../../desk/figures.py"/>
+        <location filename="../../guide/sheets.py"/>
+        <source>Rise (m)</source>
+        <translation>Anstieg (m)</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>Rise: how much higher than the markers the green’s middle lies. No length counts it.</source>
+        <translation>Anstieg: wie viel höher als die Abschlagmarken die Mitte des Grüns liegt. Er zählt in keiner Länge.</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -3805,6 +3928,16 @@
         <translation>Das System seiner Layer in QGIS setzen oder einen neuen Platz anlegen und die Objekte übernehmen.</translation>
     </message>
     <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>Shade the &amp;green by its slope</source>
+        <translation>Das Grün nach Gefälle einfä&amp;rben</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>Shades the green of the hole in hand on the map by how steep it is, with arrows downhill. Ground steeper than the event’s limit is hatched. The project needs a terrain model for it.</source>
+        <translation>Färbt das Grün der gewählten Bahn auf der Karte danach ein, wie steil es ist, mit Pfeilen bergab. Boden, der steiler ist, als das Wettspiel zulässt, ist schraffiert. Das Projekt braucht dafür ein Geländemodell.</translation>
+    </message>
+    <message>
         <location filename="../../processing/event_sheets.py"/>
         <source>Sheets</source>
         <translation>Blätter</translation>
@@ -3891,6 +4024,8 @@
     </message>
     <message>
         <location filename="../../desk/pin_table.py"/>
+        <location filename="../../desk/pointer.py"/>
+        <location filename="../../guide/sheets.py"/>
         <source>Slope</source>
         <translation>Gefälle</translation>
     </message>
@@ -3898,6 +4033,26 @@
         <location filename="../../desk/event_settings.py"/>
         <source>Slope at a pin, at most</source>
         <translation>Gefälle an einer Lochposition, höchstens</translation>
+    </message>
+    <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>Slope at ours</source>
+        <translation>Gefälle an unserer</translation>
+    </message>
+    <message>
+        <location filename="../../desk/slope_shading.py"/>
+        <source>Slope of the green, hole {}</source>
+        <translation>Gefälle des Grüns, Bahn {}</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>Slope: how steep the ground is at the pin; the arrow points downhill, the approach up.</source>
+        <translation>Gefälle: wie steil der Boden an der Lochposition ist; der Pfeil zeigt bergab, die Annäherung nach oben.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/pin_table.py"/>
+        <source>Slope: {}</source>
+        <translation>Gefälle: {}</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -4176,6 +4331,11 @@
         <translation>Abschlag</translation>
     </message>
     <message>
+        <location filename="../../desk/figures.py"/>
+        <source>Tee (m)</source>
+        <translation>Abschlag (m)</translation>
+    </message>
+    <message>
         <location filename="../../model/kinds.py"/>
         <source>Tee markers from earlier places (yd)</source>
         <translation>Abschlagmarkierungen von früheren Plätzen (yd)</translation>
@@ -4232,6 +4392,11 @@
         <location filename="../../guide/sheets.py"/>
         <source>Tees, round {number}</source>
         <translation>Abschläge, Runde {number}</translation>
+    </message>
+    <message>
+        <location filename="../../desk/sheets_dialog.py"/>
+        <source>Tells how the ground falls at the pins and rises from tee to green. Local Rules may forbid players to carry such figures: their sheets are without them unless you wish it.</source>
+        <translation>Sagt, wie das Gelände an den Lochpositionen fällt und vom Abschlag zum Grün ansteigt. Platzregeln können Spielern verbieten, solche Angaben mitzuführen: Ihre Blätter sind ohne sie, wenn nichts anderes gewünscht wird.</translation>
     </message>
     <message>
         <location filename="../../processing/terrain.py"/>
@@ -4604,8 +4769,13 @@
     </message>
     <message>
         <location filename="../../desk/pin_table.py"/>
-        <source>The ground falls towards {}°, clockwise from north</source>
-        <translation>Das Gelände fällt nach {}°, von Norden im Uhrzeigersinn</translation>
+        <source>The ground falls {}, seen with the approach up; that is towards {}°, clockwise from north</source>
+        <translation>Das Gelände fällt {}, mit der Annäherung nach oben gesehen; das ist nach {}°, von Norden im Uhrzeigersinn</translation>
+    </message>
+    <message>
+        <location filename="../../desk/slope_shading.py"/>
+        <source>The heights do not reach the green of hole {}.</source>
+        <translation>Die Höhen reichen nicht bis zum Grün von Bahn {}.</translation>
     </message>
     <message>
         <location filename="../../desk/measure_dialog.py"/>
@@ -4943,6 +5113,11 @@
         <translation>Die Zeilen von „{file}“ sind Punkte, der Layer {kind} enthält aber keine.</translation>
     </message>
     <message>
+        <location filename="../../desk/figures.py"/>
+        <source>The same at the turns ahead</source>
+        <translation>Dasselbe an den Knicken davor</translation>
+    </message>
+    <message>
         <location filename="../../desk/event_panel.py"/>
         <source>The same of figures that were copied from a spreadsheet, their headings with them.</source>
         <translation>Dasselbe mit Angaben, die samt Überschriften aus einer Tabelle kopiert wurden.</translation>
@@ -5128,6 +5303,11 @@
         <translation>Das Geländemodell sagt nicht, wo im Gelände es liegt.</translation>
     </message>
     <message>
+        <location filename="../../desk/measure_dialog.py"/>
+        <source>The terrain model that the table of heights is taken from. No other figure knows of it.</source>
+        <translation>Das Geländemodell, aus dem die Tabelle der Höhen stammt. Kein anderes Maß weiß davon.</translation>
+    </message>
+    <message>
         <location filename="../../imagery/terrain.py"/>
         <source>The terrain states its heights in “{unit}”, which is not known here: they are taken for metres.</source>
         <translation>Das Geländemodell gibt seine Höhen in „{unit}“ an, was hier nicht bekannt ist: Sie gelten als Meter.</translation>
@@ -5166,6 +5346,11 @@
         <location filename="../../desk/keeping.py"/>
         <source>There already: {}.</source>
         <translation>Schon vorhanden: {}.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/terrains.py"/>
+        <source>There are no heights in this project: add a terrain model to it as a raster layer.</source>
+        <translation>Dieses Projekt enthält keine Höhen: Ein Geländemodell als Rasterlayer hinzufügen.</translation>
     </message>
     <message>
         <location filename="../../desk/event_draft.py"/>
@@ -5435,6 +5620,11 @@
         <translation>Knicke</translation>
     </message>
     <message>
+        <location filename="../../desk/figures.py"/>
+        <source>Turns (m)</source>
+        <translation>Knicke (m)</translation>
+    </message>
+    <message>
         <location filename="../../measure/checks_of_rows.py"/>
         <source>Two lines of play have the number {number}: one is left out.</source>
         <translation>Zwei Spiellinien haben die Nummer {number}: Eine wird ausgelassen.</translation>
@@ -5652,6 +5842,11 @@
         <location filename="../../desk/event_settings.py"/>
         <source>Where groups start; it changes no figure</source>
         <translation>Wo gestartet wird; ändert kein Maß</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>Where no plate is drawn, the tee’s front is named instead.</source>
+        <translation>Wo keine Abschlagplatte eingezeichnet ist, steht statt ihrer die Vorderkante des Abschlags.</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -5955,6 +6150,16 @@
         <translation>ein Entfernungsbuch misst keine Gebäude</translation>
     </message>
     <message>
+        <location filename="../../desk/slope_shading.py"/>
+        <source>above {} %</source>
+        <translation>über {} %</translation>
+    </message>
+    <message>
+        <location filename="../../desk/slope_shading.py"/>
+        <source>above {} %: steeper than the limit</source>
+        <translation>über {} %: steiler als zugelassen</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <source>across</source>
         <translation>quer</translation>
@@ -6033,6 +6238,11 @@
         <location filename="../../store/styling.py"/>
         <source>at most {limit}</source>
         <translation>höchstens {limit}</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>at the front</source>
+        <translation>ganz vorn</translation>
     </message>
     <message>
         <location filename="../../desk/hole_drawing.py"/>
@@ -7346,6 +7556,11 @@
         <translation>die Scorekarte nennt ihn</translation>
     </message>
     <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>the slope at the pins helps to read the greens: see first whether the Local Rules let a player carry it</source>
+        <translation>das Gefälle an den Lochpositionen hilft beim Lesen der Grüns: vorher nachsehen, ob die Platzregeln Spielern erlauben, es mitzuführen</translation>
+    </message>
+    <message>
         <location filename="../../measure/cutting.py"/>
         <source>the slope is not known on all of the green</source>
         <translation>die Neigung ist nicht auf dem ganzen Grün bekannt</translation>
@@ -7361,6 +7576,7 @@
         <translation>die Tabelle event hat keine Zeile für „{name}“</translation>
     </message>
     <message>
+        <location filename="../../desk/hole_panel.py"/>
         <location filename="../../desk/measure_dialog.py"/>
         <location filename="../../measure/findings.py"/>
         <source>the tee</source>
@@ -7498,6 +7714,11 @@
         <location filename="../../store/vector_source.py"/>
         <source>unnamed</source>
         <translation>ohne Namen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/slope_shading.py"/>
+        <source>up to {} %</source>
+        <translation>bis {} %</translation>
     </message>
     <message>
         <location filename="../../store/openstreetmap.py"/>
@@ -7651,6 +7872,11 @@
         <location filename="../../measure/tee_setting.py"/>
         <source>{distance} behind the plate</source>
         <translation>{distance} hinter der Abschlagplatte</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sheets.py"/>
+        <source>{distance} from front</source>
+        <translation>{distance} ab vorn</translation>
     </message>
     <message>
         <location filename="../../measure/pins.py"/>
@@ -7923,6 +8149,56 @@
         <location filename="../../guide/event_sheets.py"/>
         <source>{sheet}, round {number}</source>
         <translation>{sheet}, Runde {number}</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sheet_cells.py"/>
+        <source>{slope} %</source>
+        <translation>{slope} %</translation>
+    </message>
+    <message>
+        <location filename="../../measure/fall.py"/>
+        <source>{slope} % to the back</source>
+        <translation>{slope} % nach hinten</translation>
+    </message>
+    <message>
+        <location filename="../../measure/fall.py"/>
+        <source>{slope} % to the back left</source>
+        <translation>{slope} % nach hinten links</translation>
+    </message>
+    <message>
+        <location filename="../../measure/fall.py"/>
+        <source>{slope} % to the back right</source>
+        <translation>{slope} % nach hinten rechts</translation>
+    </message>
+    <message>
+        <location filename="../../measure/fall.py"/>
+        <source>{slope} % to the front</source>
+        <translation>{slope} % nach vorn</translation>
+    </message>
+    <message>
+        <location filename="../../measure/fall.py"/>
+        <source>{slope} % to the front left</source>
+        <translation>{slope} % nach vorn links</translation>
+    </message>
+    <message>
+        <location filename="../../measure/fall.py"/>
+        <source>{slope} % to the front right</source>
+        <translation>{slope} % nach vorn rechts</translation>
+    </message>
+    <message>
+        <location filename="../../measure/fall.py"/>
+        <source>{slope} % to the left</source>
+        <translation>{slope} % nach links</translation>
+    </message>
+    <message>
+        <location filename="../../measure/fall.py"/>
+        <source>{slope} % to the right</source>
+        <translation>{slope} % nach rechts</translation>
+    </message>
+    <message>
+        <location filename="../../measure/fall.py"/>
+        <source>{slope} %, level</source>
+        <translation>{slope} %, eben</translation>
     </message>
     <message>
         <location filename="../../measure/checks_of_holes.py"/>
@@ -8219,6 +8495,11 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <translation>{} zum Grün</translation>
     </message>
     <message>
+        <location filename="../../desk/slope_shading.py"/>
+        <source>{} to {} %</source>
+        <translation>{} bis {} %</translation>
+    </message>
+    <message>
         <location filename="../../desk/hole_drawing.py"/>
         <source>{} wide</source>
         <translation>{} breit</translation>
@@ -8282,6 +8563,11 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <location filename="../../desk/figures.py"/>
         <source>±</source>
         <translation>±</translation>
+    </message>
+    <message>
+        <location filename="../../desk/figures.py"/>
+        <source>“Plays” adds the rise from tee to green to the length, as is common practice; no rule says so. It never takes the place of the measured length, which goes on the card and into every other figure.</source>
+        <translation>„Spielt“ zählt den Anstieg vom Abschlag zum Grün zur Länge hinzu, wie es übliche Praxis ist; keine Regel sagt es. Es tritt nie an die Stelle der gemessenen Länge, die auf der Scorekarte steht und in jedem anderen Maß steckt.</translation>
     </message>
     <message>
         <location filename="../../imagery/grid.py"/>
