@@ -17,7 +17,7 @@ ROOT = Path(__file__).resolve().parent.parent
 PACKAGE = ROOT / "plugin" / "yardwright"
 WORDS = PACKAGE / "resources" / "words"
 
-SPOKEN = {"tr": 0, "say": 0, "to_say": 0, "ask": 1, "ask_terrain": 0, "ask_figures": 2}
+SPOKEN = {"tr": 0, "say": 0, "to_say": 0, "ask": 1, "ask_terrain": 0, "ask_tolerance": 0, "ask_figures": 2}
 """Which argument of a call of these is a text. Those that ask add a parameter to an algorithm, and have its
 help."""
 CLASS_TEXTS = ("TITLE", "SUMMARY", "RESULT")

@@ -5,10 +5,12 @@ import csv
 import pytest
 from qgis.core import QgsSettings
 from qgis.PyQt.QtCore import QPoint, QRect, QSize, Qt
+from qgis.PyQt.QtGui import QColor, QImage, QPainter
 from qgis.PyQt.QtTest import QTest
-from qgis.PyQt.QtWidgets import QApplication, QFileDialog
+from qgis.PyQt.QtWidgets import QApplication, QFileDialog, QPushButton
 
-from tests.desk.conftest import at
+from tests.desk.conftest import EAST, GRID, NORTH, at
+from tests.desk.test_dates_compared import contrast
 from tests.desk.test_drawing import drawing  # noqa: F401  the fixture
 from tests.desk.test_toolbar import iface  # noqa: F401  the fixture
 
@@ -72,6 +74,14 @@ def dialog(event, qtbot):
 def read(dialog, text=GIVEN):
     QApplication.clipboard().setText(text)
     dialog.paste_button.click()
+
+
+def click(dialog, row):
+    """Click on a row of the list with the mouse."""
+    item = dialog.list.topLevelItem(row)
+    dialog.list.scrollToItem(item)
+    place = dialog.list.visualItemRect(item).topLeft() + QPoint(20, 8)
+    QTest.mouseClick(dialog.list.viewport(), Qt.MouseButton.LeftButton, pos=place)
 
 
 def listed(dialog, *columns):
@@ -270,7 +280,7 @@ def test_nothing_is_written_when_something_fails(dialog, event, monkeypatch):
     assert len(dialog.audit.decided) == 2 and dialog.apply_button.isEnabled()
 
 
-@pytest.mark.parametrize("key", [None, Qt.Key.Key_Return])
+@pytest.mark.parametrize("key", [None, Qt.Key.Key_Return, Qt.Key.Key_Down])
 def test_the_green_is_shown_the_approach_up(dialog, event, key):
     from yardwright.desk.turning import in_view, map_places
 
@@ -278,18 +288,20 @@ def test_the_green_is_shown_the_approach_up(dialog, event, key):
     read(dialog)
     item = dialog.list.topLevelItem(0)
     assert (item.text(0), item.text(1)) == ("1", "2")
-    place = dialog.list.visualItemRect(item).center()
-    place = QPoint(place.x(), place.y())
-    QTest.mouseClick(dialog.list.viewport(), Qt.MouseButton.LeftButton, pos=place)
     canvas = event.iface.mapCanvas()
-    before = canvas.rotation()
+    assert canvas.rotation() == 0.0
     if key is None:
-        QTest.mouseDClick(dialog.list.viewport(), Qt.MouseButton.LeftButton, pos=place)
-    else:
+        click(dialog, 0)
+    elif key == Qt.Key.Key_Return:
+        dialog.list.setCurrentItem(item)
+        assert canvas.rotation() == 0.0, "what is chosen by itself turns no map"
         QTest.keyClick(dialog.list, key)
+    else:
+        dialog.list.setCurrentItem(dialog.list.topLevelItem(1))
+        QTest.keyClick(dialog.list, Qt.Key.Key_Up)
     assert event.hole == 2 and event.round == 1 and dialog.isVisible()
     # Its last leg runs north-east: turned by 45 degrees against the clock it points up.
-    assert before == 0.0 and canvas.rotation() == pytest.approx(-45.0, abs=0.01)
+    assert canvas.rotation() == pytest.approx(-45.0, abs=0.01)
     played = event.played(2)
     there = map_places(canvas, event.layers().crs, played.frame)([played.green.middle])
     assert in_view(canvas, there)
@@ -297,6 +309,8 @@ def test_the_green_is_shown_the_approach_up(dialog, event, key):
 
 def test_the_dialog_steps_aside_for_the_map(dialog):
     """A map at the left of the screen: a dialog over its middle goes to the right, where it stays."""
+    from yardwright.desk.map_marks import step_aside
+
     read(dialog)
     screen = dialog.screen().availableGeometry()
     dialog.resize(dialog.minimumSizeHint())
@@ -304,10 +318,10 @@ def test_the_dialog_steps_aside_for_the_map(dialog):
     assert width > 40
     seen = QRect(screen.topLeft(), QSize(width, screen.height()))
     dialog.move(screen.topLeft())
-    dialog._step_aside(seen)
+    step_aside(dialog, seen)
     assert not dialog.frameGeometry().intersects(seen) and screen.contains(dialog.frameGeometry())
     before = dialog.pos()
-    dialog._step_aside(seen)
+    step_aside(dialog, seen)
     assert dialog.pos() == before
 
 
@@ -359,20 +373,27 @@ def test_what_is_no_list_of_pins_is_told_of(dialog, event):
     assert dialog.list.topLevelItemCount() == 3
 
 
-def test_the_panel_opens_it(event, monkeypatch):
+def test_the_panel_opens_it(event):
     from yardwright.desk.audit_dialog import AuditDialog
     from yardwright.desk.event_panel import EventPanel
 
     panel = EventPanel(event, event.iface.window)
     try:
         panel.show()
-        seen = []
-        monkeypatch.setattr(AuditDialog, "exec", lambda dialog: seen.append(dialog.audit.name))
         panel.audit_button.click()
-        assert seen == ["Heron Cup"] and event.iface.messageBar().messages == []
+        (dialog,) = panel.findChildren(AuditDialog)
+        assert dialog.audit.name == "Heron Cup" and dialog.isVisible() and not dialog.isModal()
+        panel.audit_button.click()
+        assert panel.findChildren(AuditDialog) == [dialog] and event.iface.messageBar().messages == []
+        # It goes with the panel, and what it drew with it.
+        read(dialog)
+        click(dialog, 0)
+        pair = dialog.pair
+        assert pair in event.iface.mapCanvas().scene().items()
     finally:
         panel.let_go()
         panel.deleteLater()
+    assert not dialog.isVisible() and pair not in event.iface.mapCanvas().scene().items()
 
 
 def test_the_slope_at_ours_is_shown_where_heights_are_known(dialog, project, tmp_path):
@@ -392,3 +413,133 @@ def test_the_slope_at_ours_is_shown_where_heights_are_known(dialog, project, tmp
     assert slopes["1", "1"] == "↓ 10.0 % to the front"
     drawn = {(str(number), str(hole)) for number, hole in DRAWN_AT_FIRST}
     assert {key for key, text in slopes.items() if text} <= drawn
+
+
+# Beside the map
+
+
+def on_the_map(dialog, side):
+    """Where a pin of the pair lies, yards as in the small course."""
+    place = dialog.pair.places[side]
+    return (place.x() - EAST) / GRID, (place.y() - NORTH) / GRID
+
+
+def move_pin(in_hand, number, hole, x, y):
+    """Move the pin of a round and hole by yards, as QGIS's own tool does."""
+    layer = in_hand.layer("pin")
+    (row,) = (one for one in layer.getFeatures() if (one["round"], one["hole"]) == (number, hole))
+    moved = row.geometry()
+    moved.translate(x * GRID, y * GRID)
+    assert layer.changeGeometry(row.id(), moved)
+
+
+def test_both_pins_of_a_row_are_drawn_with_what_lies_between(dialog, event):
+    """Hole 1: 30 deep from 345, 20 wide. Theirs is 12 on and 5 from the left, ours 10 on."""
+    read(dialog, HEADINGS + "1\t1\t12\t5\tleft\t30\n2\t1\t20\t4\tright\t30\n")
+    assert dialog.pair is None
+    click(dialog, 0)
+    assert on_the_map(dialog, "theirs") == pytest.approx((-5, 357), abs=0.02)
+    assert on_the_map(dialog, "ours") == pytest.approx((-5, 355), abs=0.02)
+    assert dialog.pair.texts() == ["theirs", "ours", "2.0 yd"]
+    # Of a pin that is not drawn there is theirs alone.
+    rows = [dialog.list.topLevelItem(n).text(0) for n in range(dialog.list.topLevelItemCount())]
+    click(dialog, rows.index("2"))
+    assert on_the_map(dialog, "theirs") == pytest.approx((6, 365), abs=0.02)
+    assert dialog.pair.texts() == ["theirs"] and event.round == 2
+
+
+@pytest.mark.parametrize("ground", ["#000000", "#ffffff", "#4f8a3c"])
+def test_the_pair_is_seen_on_dark_and_bright_ground(dialog, ground):
+    """A contrast of 3:1 is what WCAG 2.1 asks of graphics (1.4.11), by its own formula of luminance."""
+    read(dialog, HEADINGS + "1\t1\t20\t5\tleft\t30\n")
+    click(dialog, 0)
+    size = dialog.pair.canvas.viewport().size()
+    image = QImage(size, QImage.Format.Format_RGB32)
+    image.fill(QColor(ground))
+    painter = QPainter(image)
+    dialog.pair.paint(painter)
+    painter.end()
+    for side in ("theirs", "ours"):
+        at = dialog.pair.toCanvasCoordinates(dialog.pair.places[side]).toPoint()
+        around = [image.pixelColor(at + QPoint(x, y)) for x in range(-12, 13) for y in range(-12, 13)]
+        assert max(contrast(one, QColor(ground)) for one in around) >= 3
+        assert max(contrast(one, other) for one in around for other in around[:200]) >= 3
+
+
+def test_what_is_changed_meanwhile_shows(dialog, event, qtbot):
+    from yardwright.desk.audit_dialog import APART, DECISION, VERDICT
+
+    read(dialog)
+    click(dialog, 0)
+    choose(dialog, ("2", "2"))
+    dialog.ours_button.click()
+    move_pin(event, 1, 1, 0, 3)
+    qtbot.waitUntil(lambda: ("1", "1") in listed(dialog), timeout=3000)
+    rows = listed(dialog, APART, VERDICT, DECISION)
+    assert rows["1", "1"] == ("3.0 yd", "≠ apart", "open") and rows["2", "2"][2] == "ours"
+    before = on_the_map(dialog, "ours")
+    # North-east is up on hole 2, theirs lies 2 yd further on: ours goes there.
+    move_pin(event, 1, 2, 2**0.5, 2**0.5)
+    agrees = ("= agrees",)
+    qtbot.waitUntil(lambda: listed(dialog, VERDICT)["1", "2"] == agrees, timeout=3000)
+    after = on_the_map(dialog, "ours")
+    assert (after[0] - before[0], after[1] - before[1]) == pytest.approx((2**0.5, 2**0.5), abs=0.01)
+    assert dialog.pair.texts()[:2] == ["theirs", "ours"]
+    event.layer("pin").undoStack().undo()
+    qtbot.waitUntil(lambda: listed(dialog, VERDICT)["1", "2"] != agrees, timeout=3000)
+    assert dialog.pair.texts()[2] == "2.0 yd"
+
+
+def test_what_was_applied_is_undone_in_one(dialog, event, qtbot):
+    """Pins and the log of decisions: by the button of the message, or in QGIS in either layer."""
+    from yardwright.desk.audit_dialog import DECISION
+    from yardwright.store.events import read_decisions
+
+    read(dialog)
+    dialog.all_theirs_button.click()
+    dialog.by.setText("Ada Finch")
+    dialog.apply_button.click()
+    assert len(read_decisions(event.layers(), "Heron Cup")) == 2 and pins(event) != DRAWN_AT_FIRST
+    (button,) = dialog.bar.currentItem().findChildren(QPushButton)
+    button.click()
+    assert read_decisions(event.layers(), "Heron Cup") == () and pins(event) == DRAWN_AT_FIRST
+    qtbot.waitUntil(lambda: listed(dialog, DECISION)["1", "2"] == ("open",), timeout=3000)
+    assert dialog.earlier.topLevelItemCount() == 0
+    event.layer("pin_decision").undoStack().redo()
+    assert pins(event)[1, 2] == (12, 6, "right")
+    event.layer("pin").undoStack().undo()
+    assert read_decisions(event.layers(), "Heron Cup") == ()
+
+
+def test_another_name_is_followed_and_an_event_removed_said(dialog, event, qtbot):
+    from yardwright.desk.editing import one_step
+    from yardwright.store.events import remove_event, rename_event, rows_of_event
+
+    read(dialog)
+    layers = event.layers()
+    with one_step("Rename", *(layers.layers[kind] for kind in rows_of_event(layers, "Heron Cup"))):
+        rename_event(layers, "Heron Cup", "Wren Cup")
+    qtbot.waitUntil(lambda: "Wren Cup" in dialog.windowTitle(), timeout=3000)
+    assert len(listed(dialog)) == 3 and dialog.audit.name == "Wren Cup"
+    event.layer("pin").undoStack().undo()
+    qtbot.waitUntil(lambda: "Heron Cup" in dialog.windowTitle(), timeout=3000)
+    click(dialog, 0)
+    with one_step("Remove", *(layers.layers[kind] for kind in rows_of_event(layers, "Heron Cup"))) as step:
+        remove_event(layers, "Heron Cup")
+    qtbot.waitUntil(lambda: "no event “Heron Cup” any more" in dialog.head.text(), timeout=3000)
+    assert not dialog.tabs.isEnabled() and not dialog.paste_button.isEnabled() and dialog.pair is None
+    step.undo()
+    qtbot.waitUntil(lambda: dialog.tabs.isEnabled(), timeout=3000)
+    assert len(listed(dialog)) == 3 and dialog.pair is not None
+
+
+def test_it_goes_with_its_course(dialog, event, project, qtbot):
+    read(dialog)
+    click(dialog, 0)
+    pair = dialog.pair
+    for layer in project.mapLayers().values():
+        if layer.isEditable():
+            layer.rollBack()
+    project.clear()
+    qtbot.waitUntil(lambda: not dialog.isVisible(), timeout=3000)
+    assert pair not in event.iface.mapCanvas().scene().items() and event.iface.bar.messages == []

@@ -4,9 +4,9 @@ import pytest
 from qgis.core import QgsPointXY, QgsRectangle
 from qgis.PyQt.QtCore import QDate, QPoint, Qt
 from qgis.PyQt.QtTest import QTest
-from qgis.PyQt.QtWidgets import QApplication, QDialog
+from qgis.PyQt.QtWidgets import QApplication, QDialog, QMessageBox, QPushButton
 
-from tests.desk.conftest import GRID, at
+from tests.desk.conftest import GRID, YARD, at
 from tests.desk.test_drawing import Hand, drawing, hand  # noqa: F401  the fixtures
 from tests.desk.test_toolbar import iface  # noqa: F401  the fixture
 
@@ -305,3 +305,261 @@ def test_a_terrain_of_the_project_tells_the_slope(panel, project, tmp_path):
     assert "falls 3.0 % to the right" in tip and "towards 90°" in tip
     panel.in_hand.choose_hole(1)
     assert panel.remark.text() == "Slope: → 3.0 % to the right"
+
+
+# Another name, and none
+
+
+def rows_named(panel):
+    """How many rows of each table name which event."""
+    from collections import Counter
+
+    found = {}
+    for kind in ("event", "event_round", "event_flight", "event_length", "pin", "pin_decision"):
+        field = "name" if kind == "event" else "event"
+        found[kind] = dict(Counter(row[field] for row in panel.in_hand.layer(kind).getFeatures()))
+    return {kind: names for kind, names in found.items() if names}
+
+
+@pytest.fixture
+def full(panel):
+    """The panel with an event of which every table has rows."""
+    from dataclasses import replace
+
+    from yardwright.model.event import AskedLength, Flight
+    from yardwright.store.events import Decision, log_decision, write_event, write_lengths
+
+    type_in(panel, 1, on="10", off="5", off_from="left")
+    layers = panel._layers()
+    panel.in_hand.layer("pin_decision").startEditing()
+    write_event(layers, replace(panel.in_hand.event_in_hand(), flights=(Flight("Men", "Heron"),)))
+    write_lengths(layers, "Heron Cup", [AskedLength(1, "Men", 1, 330.0)])
+    log_decision(layers, Decision("Heron Cup", 1, 1, "ours", "Ada Finch"))
+    panel.refresh()
+    return panel
+
+
+ROWS = {"event": 1, "event_round": 2, "event_flight": 1, "event_length": 1, "pin": 1, "pin_decision": 1}
+
+
+def all_named(name):
+    return {kind: {name: count} for kind, count in ROWS.items()}
+
+
+def give_name(monkeypatch, name):
+    """Type a name into the dialog that asks for it, and press OK where that can be done; what it said."""
+    from yardwright.desk.event_dialog import _NameDialog
+
+    said = []
+
+    def fill(dialog):
+        dialog.name.setText(name)
+        ok = dialog.buttons.button(dialog.buttons.StandardButton.Ok)
+        said.append((ok.isEnabled(), dialog.refusal.text()))
+        return QDialog.DialogCode.Accepted if ok.isEnabled() else QDialog.DialogCode.Rejected
+
+    monkeypatch.setattr(_NameDialog, "exec", fill)
+    return said
+
+
+def changing(panel, number):
+    """Choose an entry of the menu “Change”: 0 another name, 1 away with it."""
+    panel.change_button.menu().actions()[number].trigger()
+
+
+def test_an_event_gets_another_name_in_one_step(full, monkeypatch, qtbot):
+    give_name(monkeypatch, " Wren Trophy ")
+    assert rows_named(full) == all_named("Heron Cup")
+    full.in_hand.choose_round(2)
+    changing(full, 0)
+    assert rows_named(full) == all_named("Wren Trophy")
+    assert (full.in_hand.event, full.in_hand.round) == ("Wren Trophy", 2)
+    assert full.event_box.currentText() == "Wren Trophy"
+    assert "“Heron Cup” is now called “Wren Trophy”" in full.in_hand.iface.bar.messages[-1]
+    # Undone in whichever layer, it is undone, and the panel goes with it.
+    full.in_hand.layer("event_length").undoStack().undo()
+    assert rows_named(full) == all_named("Heron Cup")
+    qtbot.waitUntil(lambda: full.event_box.currentText() == "Heron Cup", timeout=3000)
+    assert (full.in_hand.event, full.in_hand.round) == ("Heron Cup", 2)
+    full.in_hand.layer("pin_decision").undoStack().redo()
+    assert rows_named(full) == all_named("Wren Trophy")
+
+
+def test_the_button_of_the_message_takes_it_back(full, monkeypatch):
+    give_name(monkeypatch, "Wren Trophy")
+    changing(full, 0)
+    (item,) = full.in_hand.iface.bar.items
+    item.findChild(QPushButton).click()
+    assert rows_named(full) == all_named("Heron Cup") and full.in_hand.iface.bar.items == []
+
+
+def test_an_event_that_is_not_the_last_keeps_in_hand(full, monkeypatch, qtbot):
+    from yardwright.model.event import Event, Round
+    from yardwright.store.events import write_event
+
+    write_event(full._layers(), Event("Zephyr Bowl", rounds=(Round(1),)))
+    full.refresh()
+    give_name(monkeypatch, "Wren Trophy")
+    changing(full, 0)
+    full.in_hand.layer("pin").undoStack().undo()
+    qtbot.waitUntil(lambda: full.event_box.count() == 2 and full.event_box.currentText() != "", timeout=3000)
+    qtbot.waitUntil(lambda: full.in_hand.event == "Heron Cup", timeout=3000)
+
+
+@pytest.mark.parametrize("name", ["Zephyr Bowl", " zephyr bowl "])
+def test_a_name_in_use_is_refused(full, monkeypatch, name):
+    from yardwright.model.event import Event, Round
+    from yardwright.store.events import write_event
+
+    write_event(full._layers(), Event("Zephyr Bowl", rounds=(Round(1),)))
+    full.refresh()
+    said = give_name(monkeypatch, name)
+    before = rows_named(full)
+    changing(full, 0)
+    # Nor can a new one be begun with it, which would have changed the one there is.
+    full.new_button.click()
+    refusal = "There is an event “Zephyr Bowl” already. Choose another name."
+    assert said == [(False, refusal)] * 2 and rows_named(full) == before
+
+
+def answer(monkeypatch, removes):
+    """Answer the question whether to remove an event; what it said."""
+    said = []
+
+    def press(box):
+        said.append(f"{box.text()}\n{box.informativeText()}")
+        (remove,) = (one for one in box.buttons() if one.text() == "Remove")
+        assert box.defaultButton() is not remove
+        monkeypatch.setattr(QMessageBox, "clickedButton", lambda box: remove if removes else None)
+
+    monkeypatch.setattr(QMessageBox, "exec", press)
+    return said
+
+
+def test_an_event_is_removed_once_that_is_wanted(full, monkeypatch, qtbot):
+    said = answer(monkeypatch, removes=False)
+    changing(full, 1)
+    assert rows_named(full) == all_named("Heron Cup")
+    (asked,) = said
+    for part in ("“Heron Cup”", "Rounds: 2", "Flights: 1", "Lengths: 1", "Pins: 1", "Decisions on pins: 1"):
+        assert part in asked
+    answer(monkeypatch, removes=True)
+    changing(full, 1)
+    assert rows_named(full) == {} and full.in_hand.event == ""
+    assert not full.change_button.isEnabled() and "start one" in full.change_button.toolTip()
+    (item,) = full.in_hand.iface.bar.items
+    item.findChild(QPushButton).click()
+    assert rows_named(full) == all_named("Heron Cup")
+    qtbot.waitUntil(lambda: full.in_hand.event == "Heron Cup", timeout=3000)
+
+
+def test_flights_and_tees_follow_another_name(full, monkeypatch, qtbot):
+    """Its OK would else write a second event, under the name that is gone."""
+    full.tees_button.click()
+    (window,) = full.findChildren(QDialog, "yardwright_tees")
+    window.choose_round(1)
+    window.set_length(1, 0, 340.0)
+    give_name(monkeypatch, "Wren Trophy")
+    changing(full, 0)
+    qtbot.waitUntil(lambda: "Wren Trophy" in window.windowTitle(), timeout=3000)
+    window.write()
+    assert rows_named(full) == all_named("Wren Trophy")
+    (asked,) = full.in_hand.event_in_hand().lengths
+    assert asked.length == pytest.approx(340.0)
+
+
+def test_flights_and_tees_of_an_event_that_is_gone_say_so(full, monkeypatch, qtbot):
+    full.tees_button.click()
+    (window,) = full.findChildren(QDialog, "yardwright_tees")
+    answer(monkeypatch, removes=True)
+    changing(full, 1)
+    qtbot.waitUntil(lambda: "no event “Heron Cup” any more" in window.hint.text(), timeout=3000)
+    window.write()
+    assert rows_named(full) == {
+        kind: names for kind, names in all_named("Heron Cup").items() if kind not in ("pin", "pin_decision")
+    }
+
+
+def test_a_copy_is_played_on_its_own_days(panel, monkeypatch):
+    """The cup of 2 and 3 May, begun on 30 April of the next year: 30 April and 1 May."""
+    from dataclasses import replace
+
+    from yardwright.desk.event_dialog import _EventDialog
+    from yardwright.store.events import write_event
+
+    def fill(dialog):
+        dialog.name.setText("Wren Cup")
+        dialog.begins.setDate(QDate(2027, 4, 30))
+        dialog.copy.setChecked(True)
+        return QDialog.DialogCode.Accepted
+
+    monkeypatch.setattr(_EventDialog, "exec", fill)
+    days = {1: "2026-05-02", 2: ""}
+    event = panel.in_hand.event_in_hand()
+    rounds = tuple(replace(one, played_on=days[one.number]) for one in event.rounds)
+    write_event(panel._layers(), replace(event, rounds=rounds))
+    panel.new_button.click()
+    copy = panel.in_hand.event_in_hand()
+    assert (copy.name, copy.begins, copy.ends) == ("Wren Cup", "2027-04-30", "2027-05-01")
+    assert [one.played_on for one in copy.rounds] == ["2027-04-30", ""]
+    before = panel.in_hand.find_event("Heron Cup")
+    assert (before.begins, before.ends) == ("2026-05-02", "2026-05-03")
+
+
+# A green without a place
+
+
+def with_limits(panel, **limits):
+    from dataclasses import replace
+
+    from yardwright.store.events import write_event
+
+    event = panel.in_hand.event_in_hand()
+    write_event(panel._layers(), replace(event, limits=replace(event.limits, **limits)))
+    panel.refresh()
+
+
+def test_a_green_without_a_place_says_which_limit_takes_it(panel, project, tmp_path, monkeypatch):
+    """Hole 1: 20 yd wide and 30 deep. 10 yd from the margin there is nothing; with 4, a pin of round 1 in the
+    middle closes all within 15 yd; ground of 10 % from 345 on is steeper than 3 %."""
+    from tests.desk.test_propose_dialog import heights
+
+    panel.in_hand.choose_hole(1)
+    assert not panel.closed.isVisible() and panel.closed.text() == ""
+    with_limits(panel, margin=10 * YARD)
+    assert (
+        "Hole 1" in panel.closed.text() and "no place is 10 yd from the green’s margin" in panel.closed.text()
+    )
+    panel.in_hand.choose_hole(3)
+    assert panel.closed.text() == "", "a hole without a green says nothing of it"
+    panel.in_hand.choose_hole(1)
+    assert panel.closed.isVisible()
+    with_limits(panel, margin=4 * YARD)
+    assert not panel.closed.isVisible()
+    type_in(panel, 1, on="15", off="10", off_from="left")
+    with_limits(panel, apart=15 * YARD)
+    assert panel.closed.text() == ""
+    panel.in_hand.choose_round(2)
+    assert "within 15 yd of holes of earlier rounds" in panel.closed.text()
+    project.addMapLayer(heights(tmp_path / "ground.tif", 340))
+    with_limits(panel, apart=0.0, slope_pct=3.0)
+    assert "4 yd from the margin is steeper than 3 %" in panel.closed.text()
+
+
+def test_pins_are_laid_out_once_a_change(panel, monkeypatch, qtbot):
+    from yardwright.measure import pins as measured
+
+    real, asked = measured.pin_rows, []
+    monkeypatch.setattr(measured, "pin_rows", lambda *given: asked.append(1) or real(*given))
+    qtbot.waitUntil(lambda: not panel.in_hand._edited.isActive(), timeout=3000)
+    type_in(panel, 1, on="10", off="5", off_from="left")
+    assert asked == [1] and table(panel)[1][:3] == ["10", "5", "left"]
+    with qtbot.waitSignal(panel.in_hand.edited, timeout=3000):
+        pass
+    assert asked == [1]
+    # What is changed elsewhere is laid out all the same, and so is another round.
+    panel.in_hand.layer("pin").undoStack().undo()
+    qtbot.waitUntil(lambda: table(panel)[1][:3] == ["", "", ""], timeout=3000)
+    assert asked == [1, 1]
+    panel.in_hand.choose_round(2)
+    assert asked == [1, 1, 1]

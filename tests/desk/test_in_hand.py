@@ -80,12 +80,84 @@ def test_a_step_is_undone_as_one_and_by_any_error(in_hand):
         greens.deleteFeatures([f.id() for f in greens.getFeatures()])
     assert counts() == (0, 0)
     assert bunkers.undoStack().count() == greens.undoStack().count() == 1
+    # Undone in one layer, as QGIS does with the one that is chosen, it is undone in the other; so is redoing.
     greens.undoStack().undo()
-    assert counts() == (0, 2)
+    assert counts() == (1, 2)
+    bunkers.undoStack().redo()
+    assert counts() == (0, 0)
+    greens.undoStack().undo()
     with pytest.raises(OSError), one_step("Broken off", greens):
         greens.deleteFeatures([f.id() for f in greens.getFeatures()])
         raise OSError
-    assert counts() == (0, 2)
+    assert counts() == (1, 2)
     for layer in (bunkers, greens):
         layer.rollBack()
     assert counts() == (1, 2)
+
+
+@pytest.fixture
+def two_kinds(in_hand):
+    """``(bunkers, greens, the Step that took all of them out, function that counts both)``."""
+    from yardwright.desk.editing import one_step
+
+    bunkers, greens = in_hand.layer("bunker"), in_hand.layer("green")
+    with one_step("Two kinds", bunkers, greens) as step:
+        for layer in (bunkers, greens):
+            layer.deleteFeatures([row.id() for row in layer.getFeatures()])
+    yield bunkers, greens, step, lambda: tuple(sum(1 for _ in one.getFeatures()) for one in (bunkers, greens))
+    for layer in in_hand.project.mapLayers().values():
+        if layer.isEditable():
+            layer.rollBack()
+
+
+def with_a_bunker(layer):
+    """Draw one more, as a step of its own."""
+    from qgis.core import QgsFeature, QgsGeometry
+    from yardwright.desk.editing import one_step
+
+    row = QgsFeature(layer.fields())
+    row.setGeometry(QgsGeometry.fromWkt("POLYGON((0 0,9 0,9 9,0 0))"))
+    with one_step("Draw", layer):
+        assert layer.addFeature(row)
+
+
+def test_what_was_changed_since_stays(two_kinds):
+    bunkers, greens, step, counts = two_kinds
+    assert step.may_undo()
+    with_a_bunker(bunkers)
+    assert not step.may_undo()
+    with pytest.raises(YardwrightError) as told:
+        step.undo()
+    assert told.value.remedy and counts() == (1, 0)
+    greens.undoStack().undo()
+    assert counts() == (1, 2), "the bunker drawn since is on top of the bunkers' list"
+    bunkers.undoStack().undo()
+    bunkers.undoStack().undo()
+    assert counts() == (1, 2)
+    step_again = bunkers.undoStack().canRedo() and greens.undoStack().canRedo()
+    assert step_again
+
+
+def test_a_step_is_not_taken_for_one_in_its_place(two_kinds):
+    """What was undone is gone once something else is done in its stead: nothing is redone elsewhere for it."""
+    bunkers, greens, step, counts = two_kinds
+    step.undo()
+    assert counts() == (1, 2)
+    with_a_bunker(bunkers)
+    assert counts() == (2, 2) and greens.undoStack().canRedo() and not step.may_undo()
+    bunkers.undoStack().undo()
+    bunkers.undoStack().redo()
+    assert counts() == (2, 2)
+
+
+def test_a_layer_saved_or_taken_away_ends_it(two_kinds, project):
+    bunkers, greens, step, counts = two_kinds
+    assert bunkers.commitChanges()
+    assert not step.may_undo() and counts() == (0, 0)
+    greens.undoStack().undo()
+    assert counts() == (0, 2)
+    greens.undoStack().redo()
+    greens.rollBack()
+    project.removeMapLayer(greens.id())
+    with pytest.raises(YardwrightError):
+        step.undo()

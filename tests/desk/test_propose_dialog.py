@@ -6,9 +6,8 @@ from dataclasses import replace
 import numpy as np
 import pytest
 from osgeo import gdal, osr
-from qgis.core import QgsRasterLayer
+from qgis.core import QgsFeature, QgsRasterLayer
 from qgis.PyQt.QtCore import Qt, QTimer
-from qgis.PyQt.QtWidgets import QDialog
 
 from tests.desk.conftest import EAST, NORTH, at
 from tests.desk.test_drawing import drawing  # noqa: F401  the fixture
@@ -19,7 +18,13 @@ from tests.desk.test_toolbar import iface  # noqa: F401  the fixture
 def made(panel, terrains=()):  # noqa: F811
     from yardwright.desk.propose_dialog import ProposalDialog
 
-    return ProposalDialog(panel, panel.in_hand.course(), panel.in_hand.event_in_hand(), terrains)
+    return ProposalDialog(panel, panel.in_hand, panel.in_hand.event_in_hand(), terrains)
+
+
+def write(panel, event):  # noqa: F811
+    from yardwright.store.events import write_event
+
+    write_event(panel._layers(), event)
 
 
 @pytest.fixture
@@ -31,6 +36,7 @@ def dialog(panel, qtbot):  # noqa: F811
     qtbot.waitUntil(lambda: dialog.found is not None, timeout=20000)
     yield dialog
     dialog.stop()
+    dialog.let_go()
     dialog.deleteLater()
 
 
@@ -110,37 +116,22 @@ def test_the_counts_of_a_row_add_up(dialog):
     assert [sum(after[n : n + 3]) for n in (0, 3, 6)] == [2, 2, 2]
 
 
-def accepting(monkeypatch, do):
-    """Let the dialog run its own loop, find what it finds, and end as ``do(dialog)`` says."""
+def opened(panel, qtbot):  # noqa: F811
+    """The dialog as the panel opens it, with what it found."""
     from yardwright.desk.propose_dialog import ProposalDialog
 
-    shown, real = [], ProposalDialog.exec
-
-    def run(dialog):
-        shown.append(dialog)
-
-        def look():
-            if dialog.found is None:
-                QTimer.singleShot(20, look)
-            else:
-                do(dialog)
-
-        QTimer.singleShot(0, look)
-        return real(dialog)
-
-    monkeypatch.setattr(ProposalDialog, "exec", run)
-    return shown
-
-
-def test_what_is_ticked_is_placed_and_can_be_undone(panel, monkeypatch):  # noqa: F811
-    type_in(panel, 1, on="10", off="5", off_from="left")
-
-    def untick(dialog):
-        dialog.list.topLevelItem(1).child(0).setCheckState(0, Qt.CheckState.Unchecked)
-        dialog.place_button.click()
-
-    accepting(monkeypatch, untick)
     panel.propose_button.click()
+    (dialog,) = panel.findChildren(ProposalDialog)
+    assert dialog.isVisible() and not dialog.isModal()
+    qtbot.waitUntil(lambda: dialog.found is not None, timeout=20000)
+    return dialog
+
+
+def test_what_is_ticked_is_placed_and_can_be_undone(panel, qtbot):  # noqa: F811
+    type_in(panel, 1, on="10", off="5", off_from="left")
+    dialog = opened(panel, qtbot)
+    dialog.list.topLevelItem(1).child(0).setCheckState(0, Qt.CheckState.Unchecked)
+    dialog.place_button.click()
     assert panel.in_hand.iface.bar.messages == []
     assert sorted(pins(panel)) == [(1, 1, "figures"), (1, 2, "figures"), (2, 2, "figures")]
     layer = panel.in_hand.layer("pin")
@@ -149,9 +140,8 @@ def test_what_is_ticked_is_placed_and_can_be_undone(panel, monkeypatch):  # noqa
     assert pins(panel) == [(1, 1, "figures")]
 
 
-def test_a_proposal_that_nobody_wants_writes_nothing(panel, monkeypatch):  # noqa: F811
-    accepting(monkeypatch, QDialog.reject)
-    panel.propose_button.click()
+def test_a_proposal_that_nobody_wants_writes_nothing(panel, qtbot):  # noqa: F811
+    opened(panel, qtbot).reject()
     assert pins(panel) == [] and panel.in_hand.iface.bar.messages == []
 
 
@@ -185,14 +175,59 @@ def test_the_window_lives_while_it_looks_and_cancel_ends_the_search(panel, qtbot
     assert not dialog.isVisible()
 
 
+def test_a_location_is_shown_on_the_map(dialog, panel):  # noqa: F811
+    from yardwright.desk.turning import on_map
+
+    canvas = panel.in_hand.iface.mapCanvas()
+    panel.in_hand.choose_hole(1)
+    item = dialog.list.topLevelItem(1).child(1)
+    dialog.list.setCurrentItem(item)
+    pin = item.data(0, Qt.ItemDataRole.UserRole)
+    # The last leg of hole 2 runs north-east.
+    assert (panel.in_hand.hole, panel.in_hand.round) == (2, 2) and canvas.rotation() == pytest.approx(
+        -45, abs=0.01
+    )
+    assert dialog.mark.place == on_map(panel.in_hand, pin.point)
+    ring = dialog.mark.rings[0]
+    assert ring in canvas.scene().items()
+    dialog.reject()
+    assert ring not in canvas.scene().items()
+
+
+def test_what_was_proposed_for_something_else_is_not_placed(panel, qtbot):  # noqa: F811
+    """A pin placed by hand meanwhile would be replaced by the one proposed for its hole."""
+    dialog = opened(panel, qtbot)
+    assert len(dialog.chosen()) == 4
+    type_in(panel, 1, on="10", off="5", off_from="left")
+    qtbot.waitUntil(lambda: not dialog.place_button.isEnabled(), timeout=3000)
+    assert "Look again first" in dialog.head.text()
+    panel.in_hand.layer("pin").undoStack().undo()
+    qtbot.waitUntil(lambda: dialog.place_button.isEnabled(), timeout=3000)
+    panel.in_hand.layer("pin").undoStack().redo()
+    qtbot.waitUntil(lambda: not dialog.place_button.isEnabled(), timeout=3000)
+    dialog.again_button.click()
+    qtbot.waitUntil(lambda: dialog.place_button.isEnabled(), timeout=20000)
+    assert len(dialog.chosen()) == 3
+    # A note on the course is nothing to it.
+    layer = panel.in_hand.layer("hole_note")
+    layer.startEditing()
+    row = QgsFeature(layer.fields())
+    row["hole"] = 1
+    with qtbot.waitSignal(panel.in_hand.edited, timeout=3000):
+        assert layer.addFeature(row)
+    assert dialog.place_button.isEnabled()
+    dialog.place_button.click()
+    assert (1, 1, "figures") in pins(panel) and len(pins(panel)) == 4
+
+
 def test_nothing_to_propose_is_said(panel, qtbot):  # noqa: F811
     for number in (1, 2):
         panel.in_hand.choose_round(number)
         for hole in (1, 2):
             type_in(panel, hole, on=str(6 + 6 * number), off="6", off_from="left")
     event = panel.in_hand.event_in_hand()
+    write(panel, replace(event, rounds=tuple(replace(one, holes=(1, 2)) for one in event.rounds)))
     dialog = made(panel)
-    dialog.event = replace(event, rounds=tuple(replace(one, holes=(1, 2)) for one in event.rounds))
     dialog.begin()
     qtbot.waitUntil(lambda: dialog.found is not None, timeout=20000)
     assert "has a pin already" in dialog.head.text() and not dialog.place_button.isEnabled()
@@ -224,8 +259,9 @@ def test_ground_too_steep_is_left_out_by_the_layer_of_heights(panel, project, tm
     assert at(0, 0) == (EAST, NORTH)
     project.addMapLayer(heights(tmp_path / "ground.tif", 360))
     (layer,) = rasters_of_heights(project)
+    event = panel.in_hand.event_in_hand()
+    write(panel, replace(event, limits=replace(event.limits, slope_pct=3.0)))
     dialog = made(panel, [(layer.name(), opener_of(layer))])
-    dialog.event = replace(dialog.event, limits=replace(dialog.event.limits, slope_pct=3.0))
     assert dialog.terrain_box.currentText() == "Ground" and dialog.terrain_box.isEnabled()
     dialog.begin()
     qtbot.waitUntil(lambda: dialog.found is not None, timeout=20000)
@@ -247,8 +283,9 @@ def test_heights_that_cannot_be_read_are_told_of(panel, project, tmp_path, qtbot
     from yardwright.desk.terrains import opener_of
 
     layer = heights(tmp_path / "ground.tif", 360)
+    event = panel.in_hand.event_in_hand()
+    write(panel, replace(event, limits=replace(event.limits, slope_pct=3.0)))
     dialog = made(panel, [(layer.name(), opener_of(layer))])
-    dialog.event = replace(dialog.event, limits=replace(dialog.event.limits, slope_pct=3.0))
     (tmp_path / "ground.tif").write_bytes(b"no heights")
     told = []
     dialog.bar.pushMessage = lambda title, text, level, duration: told.append(text)

@@ -2,6 +2,7 @@
 
 import re
 import subprocess
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -208,13 +209,55 @@ def test_nothing_of_the_course_is_touched(dialog, panel):  # noqa: F811
     }
 
 
-def test_the_panels_button_shows_it(panel, monkeypatch):  # noqa: F811
+def test_the_panels_button_shows_it_beside_the_map(panel):  # noqa: F811
     from yardwright.desk.sheets_dialog import SheetsDialog
 
-    shown = []
-    monkeypatch.setattr(SheetsDialog, "exec", lambda dialog: shown.append(dialog.windowTitle()))
     panel.sheets_button.click()
-    assert shown == ["Sheets: Heron Cup"] and panel.in_hand.iface.bar.messages == []
+    (dialog,) = panel.findChildren(SheetsDialog)
+    assert dialog.windowTitle() == "Sheets: Heron Cup" and dialog.isVisible() and not dialog.isModal()
+    panel.sheets_button.click()
+    assert panel.findChildren(SheetsDialog) == [dialog] and panel.in_hand.iface.bar.messages == []
+
+
+def test_it_follows_the_event(dialog, panel, qtbot):  # noqa: F811
+    from yardwright.desk.editing import one_step
+    from yardwright.model.event import Round
+    from yardwright.store.events import remove_event, rename_event, rows_of_event, write_event
+
+    dialog.choose("greens", 1)
+    before = picture(dialog)
+    type_in(panel, 1, on="14")
+    qtbot.waitUntil(lambda: picture(dialog) != before, timeout=3000)
+    dialog.choose("table", 2, page="A5")
+    layers = panel._layers()
+    rename_event(layers, "Heron Cup", "Wren Cup")
+    qtbot.waitUntil(lambda: dialog.windowTitle() == "Sheets: Wren Cup", timeout=3000)
+    assert dialog.sheet is None or dialog.sheet.title.startswith("Wren Cup")
+    assert (dialog.kind_box.currentData(), dialog.number()) == ("table", 2)
+    assert dialog.page_box.currentData() == "A5"
+    event = panel.in_hand.find_event("Wren Cup")
+    write_event(layers, replace(event, rounds=(*event.rounds, Round(3))))
+    qtbot.waitUntil(lambda: dialog.round_box.count() == 3, timeout=3000)
+    with one_step("Remove", *(layers.layers[kind] for kind in rows_of_event(layers, "Wren Cup"))) as step:
+        remove_event(layers, "Wren Cup")
+    qtbot.waitUntil(lambda: not dialog.save_button.isEnabled(), timeout=3000)
+    assert "no event “Wren Cup” any more" in dialog.view.label.text()
+    step.undo()
+    dialog.choose("greens", 1)
+    qtbot.waitUntil(lambda: dialog.save_button.isEnabled(), timeout=3000)
+
+
+def test_it_goes_with_its_course(dialog, panel, project, qtbot):  # noqa: F811
+    for layer in project.mapLayers().values():
+        if layer.isEditable():
+            layer.rollBack()
+    project.clear()
+    qtbot.waitUntil(lambda: not dialog.isVisible(), timeout=3000)
+    assert panel.in_hand.iface.bar.messages == []
+
+
+def picture(dialog):
+    return dialog.view.label.pixmap().toImage()
 
 
 def test_everything_says_what_it_is(dialog):

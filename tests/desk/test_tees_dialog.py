@@ -120,7 +120,7 @@ def test_the_place_is_shown_on_the_map_and_its_hole_taken_in_hand(window):
     window.in_hand.choose_hole(2)
     type_in(window, 1, "365")
     assert window.in_hand.hole == 1
-    centres = [(mark.center().x(), mark.center().y()) for mark in window._markers]
+    centres = [(mark.center().x(), mark.center().y()) for mark in window.mark.rings]
     assert len(centres) == 2 and centres[0] == pytest.approx(at(0, -5), abs=0.01) == centres[1]
     middle = canvas.extent().center()
     assert (middle.x(), middle.y()) == pytest.approx(at(0, -5), abs=0.01)
@@ -130,7 +130,7 @@ def test_the_place_is_shown_on_the_map_and_its_hole_taken_in_hand(window):
     window.show_button.click()
     assert canvas.scale() == pytest.approx(600, rel=0.02)
     items = canvas.scene().items()
-    marks = list(window._markers)
+    marks = list(window.mark.rings)
     assert all(mark in items for mark in marks)
     window.reject()
     assert all(mark not in canvas.scene().items() for mark in marks)
@@ -139,7 +139,7 @@ def test_the_place_is_shown_on_the_map_and_its_hole_taken_in_hand(window):
 def test_a_hole_without_place_has_no_mark(window):
     type_in(window, 1, "365")
     window.view.setCurrentIndex(cell(window, 2, ASKED))
-    assert window._markers == [] and not window.show_button.isEnabled()
+    assert window.mark.rings == [] and not window.show_button.isEnabled()
 
 
 def test_lengths_are_typed_down_the_card(window):
@@ -365,7 +365,7 @@ def test_it_is_opened_once_and_goes_with_the_panel(window, panel, project):  # n
     panel.tees_button.click()
     assert len(panel.findChildren(QDialog, "yardwright_tees")) == 1
     type_in(window, 1, "365")
-    marks = list(window._markers)
+    marks = list(window.mark.rings)
     panel.let_go()
     assert not window.isVisible()
     assert all(mark not in panel.in_hand.iface.mapCanvas().scene().items() for mark in marks)

@@ -8,7 +8,7 @@ import pytest
 from qgis.core import QgsProject
 from qgis.gui import QgsAdvancedDigitizingDockWidget, QgsMapCanvas
 from qgis.PyQt.QtCore import QObject, pyqtSignal
-from qgis.PyQt.QtWidgets import QMainWindow, QMenu, QMessageBox, QToolBar
+from qgis.PyQt.QtWidgets import QHBoxLayout, QLabel, QMainWindow, QMenu, QMessageBox, QToolBar
 
 from tests.older import make_older
 
@@ -18,9 +18,22 @@ PLUGIN = Path(__file__).resolve().parents[2] / "plugin"
 class Bar:
     def __init__(self):
         self.messages = []
+        self.items = []
 
     def pushMessage(self, title, text, level, duration):
         self.messages.append(text)
+
+    def createMessage(self, title, text):
+        item = QLabel(text)
+        QHBoxLayout(item)
+        return item
+
+    def pushWidget(self, item, level, duration):
+        self.messages.append(item.text())
+        self.items.append(item)
+
+    def popWidget(self, item):
+        self.items.remove(item)
 
 
 class Iface(QObject):

@@ -294,6 +294,62 @@ def test_an_event_written_with_its_lengths_has_no_others(cup):
     assert after.lengths[0].length == pytest.approx(320.0) and after.pins == before.pins
 
 
+@pytest.fixture
+def decided(cup):
+    """The layers with a decision on one of the cup's pins, and another event beside it."""
+    from yardwright.store.events import Decision, log_decision, write_event, write_pins
+
+    log_decision(cup, Decision(CUP.name, 1, 1, "ours", "Ada Finch"))
+    write_event(cup, Event("Bowl", rounds=(Round(1),)))
+    write_pins(cup, "Bowl", [Pin("", 1, 1, 4.0, 3.0, "left")], [POINTS[0]])
+    return cup
+
+
+def test_all_that_is_an_event_s_own_follows_its_new_name(decided):
+    from yardwright.store.events import read_decisions, read_events, rename_event, rows_of_event
+
+    before, bowl = read(decided), read(decided, "Bowl")
+    held = rows_of_event(decided, CUP.name)
+    assert {kind: len(fids) for kind, fids in held.items()} == {
+        "event": 1, "event_round": 3, "event_flight": 3, "event_length": 2, "pin": 3, "pin_decision": 1,
+    }  # fmt: skip
+    rename_event(decided, CUP.name, " Larkmere Trophy ")
+    assert [one.name for one in read_events(decided)] == ["Larkmere Trophy", "Bowl"]
+    after = read(decided, "Larkmere Trophy")
+    pins = tuple(replace(pin, event=after.name) for pin in before.pins)
+    assert plain(after) == plain(replace(before, name=after.name, pins=pins))
+    assert [one.by for one in read_decisions(decided, after.name)] == ["Ada Finch"]
+    assert read_decisions(decided, CUP.name) == () and rows_of_event(decided, CUP.name) == {}
+    assert rows_of_event(decided, after.name) == held and read(decided, "Bowl") == bowl
+    # Other capitals are another name of the same event.
+    rename_event(decided, after.name, "LARKMERE Trophy")
+    assert read(decided, "LARKMERE Trophy").rounds == before.rounds
+
+
+@pytest.mark.parametrize(
+    ("name", "new_name", "part"),
+    [("Vase", "New", "no event “Vase”"), (CUP.name, "bowl", "“Bowl” already"), (CUP.name, " ", "no name")],
+)
+def test_a_name_that_will_not_do_changes_nothing(decided, name, new_name, part):
+    from yardwright.store.events import read_events, rename_event
+
+    before = read_events(decided)
+    with pytest.raises(YardwrightError, match=part) as told:
+        rename_event(decided, name, new_name)
+    assert told.value.remedy and read_events(decided) == before
+
+
+def test_an_event_goes_with_all_that_is_its_own(decided):
+    from yardwright.store.events import read_decisions, read_events, remove_event, rows_of_event
+
+    bowl = read(decided, "Bowl")
+    remove_event(decided, CUP.name)
+    assert read_events(decided) == (bowl,) and rows_of_event(decided, CUP.name) == {}
+    assert read_decisions(decided, CUP.name) == ()
+    with pytest.raises(YardwrightError, match="no event"):
+        remove_event(decided, CUP.name)
+
+
 def test_an_event_without_a_name_is_refused(layers):
     from yardwright.store.events import write_event, write_lengths, write_pins
 

@@ -1,4 +1,7 @@
-"""The committee's figures beside the pins that are drawn: listed, decided on pin by pin, taken over."""
+"""The committee's figures beside the pins that are drawn: listed, decided on pin by pin, taken over.
+
+The window stays open while the map is used, and follows what is drawn there.
+"""
 
 import os
 
@@ -31,8 +34,9 @@ from ..resources import icon
 from ..store.tables import safe_file_name
 from .auditing import OURS, THEIRS, Audit
 from .committee_figures import ask_file, copied_rows
-from .turning import look_at
-from .words import tell, told_in, tr
+from .map_marks import PinPair, step_aside
+from .turning import look_at, on_map
+from .words import tell, tell_done, told_in, tr
 
 _DECIDED_BY = "yardwright/audit_decided_by"
 _LINE = Qt.ItemDataRole.UserRole
@@ -40,55 +44,101 @@ ROUND, HOLE, GIVEN, DRAWN, APART, VERDICT, DEPTH, SLOPE, DECISION, REMARK = rang
 
 
 def audit(parent, in_hand, event, layers_to_write):
-    """Show the audit of an Event's pins until it is closed.
+    """Open the window on an Event, or bring the one that is open to the front; the AuditDialog.
 
     in_hand: the CourseInHand. layers_to_write: a function that gives its CourseLayers, being edited.
     """
+    for dialog in parent.findChildren(AuditDialog):
+        if dialog.isVisible() and dialog.audit.name == event.name:
+            dialog.raise_()
+            dialog.activateWindow()
+            return dialog
     dialog = AuditDialog(parent, in_hand, event, layers_to_write)
-    dialog.exec()
-    dialog.deleteLater()
+    dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+    dialog.show()
+    return dialog
 
 
 class _PinList(QTreeWidget):
-    """Rows to choose. Signals ``looked_at`` (a row, by double click or Enter), ``opened_again`` (by Del)."""
+    """Rows to choose. Signals ``looked_at`` (a row, by a click, Enter, or keys that move to it),
+    ``opened_again`` (by Del)."""
 
     looked_at = pyqtSignal(QTreeWidgetItem)
     opened_again = pyqtSignal()
 
     def __init__(self, parent):
         super().__init__(parent)
-        # Not itemActivated: where one click activates, choosing rows would move the map.
-        self.itemDoubleClicked.connect(lambda item, column: self.looked_at.emit(item))
+        self.itemClicked.connect(lambda item, column: self.looked_at.emit(item))
 
     def keyPressEvent(self, event):
         """Enter shows the row, and does not press a button of the dialog."""
-        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self.currentItem() is not None:
-            self.looked_at.emit(self.currentItem())
+        before = self.currentItem()
+        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and before is not None:
+            self.looked_at.emit(before)
         elif event.key() == Qt.Key.Key_Delete:
             self.opened_again.emit()
         else:
             super().keyPressEvent(event)
+            if self.currentItem() is not None and self.currentItem() is not before:
+                self.looked_at.emit(self.currentItem())
 
 
 class AuditDialog(QDialog):
-    """The list, the decisions on it, and those taken before. ``audit``: the Audit it shows."""
+    """The list, the decisions on it, and those taken before. ``audit``: the Audit it shows; ``pair``: what it
+    draws on the map of the row the keys are on."""
 
     def __init__(self, parent, in_hand, event, layers_to_write):
         super().__init__(parent)
         self.setObjectName("yardwright_audit")
-        self.setWindowTitle(tr("Audit of the pins of “{}”").format(event.name))
         self.setWindowIcon(icon("event_panel"))
         self.setWindowFlag(Qt.WindowType.WindowContextHelpButtonHint, False)
         self.in_hand = in_hand
         self.layers_to_write = layers_to_write
-        self.audit = Audit(in_hand, event.name)
+        self.audit = Audit(in_hand, event)
+        self.place = in_hand.place
+        self.pair = None
+        self._seen = None
         self._build()
         self._explain()
         self.resize(900, 500)
         QgsGui.enableAutoGeometryRestore(self)
+        self._connections = [
+            (signal, signal.connect(slot))
+            for signal, slot in (
+                (in_hand.edited, self._edited),
+                (in_hand.course_changed, self._course_changed),
+                (in_hand.iface.mapCanvas().destinationCrsChanged, self._draw_pair),
+            )
+        ]
+        self.finished.connect(lambda _: self.let_go())
         with told_in(self.bar):
             self._fill_earlier()
         self._fill()
+
+    def let_go(self):
+        """Listen to nothing any more, and clear the map."""
+        while self._connections:
+            signal, connection = self._connections.pop()
+            signal.disconnect(connection)
+        self._seen = None
+        self._draw_pair()
+
+    # Keeping up
+
+    def _edited(self):
+        """Something of the course or the event was changed elsewhere."""
+        with told_in(self.bar):
+            if self.audit.is_there():
+                self.audit.look_again()
+                self._fill_earlier()
+        self._fill()
+
+    def _course_changed(self):
+        """Another course, or none: the audit goes with its own."""
+        if self.in_hand.place != self.place:
+            self.reject()
+        else:
+            self._edited()
 
     # The surface
 
@@ -243,8 +293,9 @@ class AuditDialog(QDialog):
             (
                 self.list,
                 tr(
-                    "The committee’s figures and ours. A double click or Enter shows the green on the map; "
-                    "Del leaves the rows chosen open."
+                    "The committee’s figures and ours. The row that is clicked, or reached by keys, "
+                    "is shown on the map: both pins, and how far apart they are. Del leaves what is chosen "
+                    "open."
                 ),
             ),
         ):
@@ -256,6 +307,7 @@ class AuditDialog(QDialog):
 
     def _fill(self):
         """The list anew; what was chosen stays chosen, and the keys stay where they were."""
+        self.setWindowTitle(tr("Audit of the pins of “{}”").format(self.audit.name))
         chosen = {line.key for line in self._chosen()}
         current = self.list.currentItem() and self.list.currentItem().data(0, _LINE)
         self.list.blockSignals(True)
@@ -277,7 +329,9 @@ class AuditDialog(QDialog):
         self.list.setColumnHidden(SLOPE, not any(line.slope for line in self.audit.lines))
         _fit_columns(self.list)
         self.head.setText(self._told())
+        self.tabs.setEnabled(self.audit.is_there())
         self._enable()
+        self._draw_pair()
 
     def _item(self, line):
         row, unit = line.row, self.audit.unit
@@ -296,7 +350,7 @@ class AuditDialog(QDialog):
             ]
         )
         item.setData(0, _LINE, line)
-        for column in (ROUND, HOLE, APART, DEPTH):
+        for column in (APART, DEPTH):
             item.setTextAlignment(column, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
         if row.remark:
             item.setToolTip(REMARK, row.remark)
@@ -323,6 +377,11 @@ class AuditDialog(QDialog):
 
     def _told(self):
         audit = self.audit
+        if not audit.is_there():
+            return tr(
+                "The course has no event “{}” any more, so there is nothing to compare. Undo its removal, or "
+                "close this window."
+            ).format(audit.name)
         if not audit.was_read:
             return tr(
                 "Nothing is read yet. Read the committee’s file, or copy its rows in a spreadsheet and take "
@@ -361,8 +420,6 @@ class AuditDialog(QDialog):
             when = one.at.replace("T", " ")[:16]
             texts = [when, str(one.round), str(one.hole), decision_word(one.decided), one.by]
             item = QTreeWidgetItem([*texts, one.given or "–", one.drawn or "–"])
-            for column in (1, 2):
-                item.setTextAlignment(column, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
             self.earlier.addTopLevelItem(item)
         _fit_columns(self.earlier)
 
@@ -373,11 +430,14 @@ class AuditDialog(QDialog):
         self.open_button.setEnabled(any(line.key in self.audit.decided for line in chosen))
         self.all_theirs_button.setEnabled(any(line.may_be_theirs for line in self.audit.all_for(THEIRS)))
         self.all_ours_button.setEnabled(any(line.differs for line in self.audit.all_for(OURS)))
-        self.all_box.setEnabled(self.audit.was_read)
-        self.table_button.setEnabled(self.audit.was_read)
+        there = self.audit.is_there()
+        for thing in (self.file_button, self.paste_button, self.sheet_button):
+            thing.setEnabled(there)
+        self.all_box.setEnabled(self.audit.was_read and there)
+        self.table_button.setEnabled(self.audit.was_read and there)
         why = (
             tr("Nothing is decided yet.")
-            if not self.audit.decided
+            if not self.audit.decided or not there
             else ""
             if self.by.text().strip()
             else tr("Say who decided first.")
@@ -426,12 +486,12 @@ class AuditDialog(QDialog):
     def apply(self):
         """Write what was decided, and audit the same figures again."""
         by = self.by.text().strip()
-        taken, kept = self.audit.apply(self.layers_to_write, by)
+        taken, kept, step = self.audit.apply(self.layers_to_write, by)
         QgsSettings().setValue(_DECIDED_BY, by)
         self._fill_earlier()
         self._fill()
-        text = tr("{} of the committee’s were taken over, {} of ours kept. Save the layers to keep it.")
-        tell(self.bar, text.format(taken, kept), "", Qgis.MessageLevel.Success)
+        text = tr("{} of the committee’s were taken over, {} of ours kept.").format(taken, kept)
+        tell_done(self.bar, text, tr("Save the layers to keep it."), step)
 
     def _show_on_map(self, item):
         line = item.data(0, _LINE)
@@ -446,22 +506,36 @@ class AuditDialog(QDialog):
                 tr("Hole {} has no line of play, so it cannot be looked at.").format(line.row.hole),
                 tr("Draw the line from tee to green in the layer “Line of play”, or bring features in."),
             )
-        self.in_hand.choose_round(line.row.round)
+        self.in_hand.choose_event(self.audit.name, line.row.round)
         self.in_hand.choose_hole(line.row.hole)
         canvas = self.in_hand.iface.mapCanvas()
         look_at(canvas, self.in_hand.layers().crs, played, "approach")
-        self._step_aside(QRect(canvas.mapToGlobal(QPoint(0, 0)), canvas.size()))
+        self._seen = line
+        self._draw_pair()
+        step_aside(self, QRect(canvas.mapToGlobal(QPoint(0, 0)), canvas.size()))
 
-    def _step_aside(self, seen):
-        """Move to the corner of the screen where least of ``seen`` is hidden, if its middle is."""
-        frame, screen = self.frameGeometry(), self.screen().availableGeometry()
-        quarter = QPoint(seen.width() // 4, seen.height() // 4)
-        if not frame.intersects(QRect(seen.topLeft() + quarter, seen.size() / 2)):
+    def _draw_pair(self):
+        """Both pins of the row that was looked at last, as they lie now; none where it is gone."""
+        canvas = self.in_hand.iface.mapCanvas()
+        line = self._line_seen()
+        if line is None:
+            if self.pair is not None:
+                canvas.scene().removeItem(self.pair)
+                self.pair = None
             return
-        right = max(screen.left(), screen.right() + 1 - frame.width())
-        bottom = max(screen.top(), screen.bottom() + 1 - frame.height())
-        corners = [QPoint(x, y) for y in (bottom, screen.top()) for x in (right, screen.left())]
-        self.move(min(corners, key=lambda corner: _area(QRect(corner, frame.size()).intersected(seen))))
+        if self.pair is None:
+            self.pair = PinPair(canvas)
+        theirs, ours = (on_map(self.in_hand, place) for place in (line.theirs_at, line.ours_at))
+        self.pair.lay(theirs, ours, _length(line.row.apart, self.audit.unit))
+
+    def _line_seen(self):
+        """The AuditLine that was looked at last, as it is now; None without. Of several for one round and
+        hole the one with the same figures of the committee's, else the first."""
+        if self._seen is None or not self.audit.is_there():
+            return None
+        lines = [line for line in self.audit.lines if line.key == self._seen.key]
+        alike = (line for line in lines if line.theirs == self._seen.theirs)
+        return next(alike, None) or next(iter(lines), None)
 
     # Saving
 
@@ -531,10 +605,6 @@ def _fit_columns(tree):
     for column in range(tree.columnCount() - 1):
         tree.resizeColumnToContents(column)
         tree.setColumnWidth(column, tree.columnWidth(column) + 10)
-
-
-def _area(rectangle):
-    return max(0, rectangle.width()) * max(0, rectangle.height())
 
 
 def _length(metres, unit):

@@ -24,6 +24,7 @@ class AuditLine:
 
     side: what ours counts from. may_be_theirs: whether the committee's figures can be taken. earlier: the
     Decision that was taken on these very figures before, or None. slope: how the ground falls at ours.
+    theirs_at, ours_at: (x, y) in the course's CRS, None for a side without a place.
     """
 
     row: PinAuditRow
@@ -32,6 +33,8 @@ class AuditLine:
     may_be_theirs: bool = False
     earlier: Decision = None
     slope: str = ""
+    theirs_at: tuple = None
+    ours_at: tuple = None
 
     @property
     def key(self):
@@ -45,16 +48,16 @@ class AuditLine:
 
 
 class Audit:
-    """The audit of the event in hand. Nothing is written before ``apply``.
+    """The audit of one event of the course in hand. Nothing is written before ``apply``.
 
     ``lines``: AuditLines; ``bad``: ``(line, reason)`` of what could not be read; ``left_aside``: rounds with
     pins drawn of which the committee's figures say nothing; ``decided``: ``{(round, hole): THEIRS or OURS}``.
     Several lines for one round and hole are decided on together.
     """
 
-    def __init__(self, in_hand, event_name):
+    def __init__(self, in_hand, event):
         self.in_hand = in_hand
-        self.name = event_name
+        self.name, self._fid = event.name, event.fid
         self.given = ()
         self.lines = ()
         self.bad = ()
@@ -64,14 +67,20 @@ class Audit:
 
     @property
     def event(self):
-        """The model Event as it is drawn now. Raises YardwrightError when it is gone."""
-        event = next((one for one in self.in_hand.events() if one.name == self.name), None)
+        """The model Event as it is drawn now, by its other name too. Raises YardwrightError when it is
+        gone."""
+        event = self.in_hand.find_event(self.name, self._fid)
         if event is None:
             raise YardwrightError(
                 tr("The course has no event “{}” any more.").format(self.name),
-                tr("Close the audit, and choose another event."),
+                tr("Undo its removal, or close the audit."),
             )
+        self.name, self._fid = event.name, event.fid
         return event
+
+    def is_there(self):
+        """Whether the course still has the event."""
+        return self.in_hand.find_event(self.name, self._fid) is not None
 
     @property
     def unit(self):
@@ -87,7 +96,7 @@ class Audit:
 
         Rounds and holes that are not there are read too, for the audit to say so. Raises YardwrightError.
         """
-        self.given, self.bad = read_pins(source, self.unit, self.name)
+        self.given, self.bad = read_pins(source, self.unit)
         self.was_read = True
         self.decided = {}
         self.look_again()
@@ -104,11 +113,10 @@ class Audit:
         earlier = {}
         for decision in self.decisions():
             earlier.setdefault((decision.round, decision.hole), decision)
-        drawn = _DrawnSides(course, index, event)
+        sides = _Sides(course, index, event, self.given)
         slopes = self._slopes(asked)
         lines = (
-            _line(row, drawn.side_of(row), self.unit, (row.round, row.hole) not in impossible, earlier)
-            for row in rows
+            _line(row, sides, self.unit, (row.round, row.hole) not in impossible, earlier) for row in rows
         )
         self.lines = tuple(
             replace(line, slope=slopes.get(line.key, "") if line.ours else "") for line in lines
@@ -147,18 +155,16 @@ class Audit:
         ]
 
     def apply(self, layers_to_write, by):
-        """Write what was decided, and log it as decided ``by``; how many (taken over, kept).
+        """Write what was decided, and log it as decided ``by``; ``(how many taken over, kept, the Step)``.
 
-        layers_to_write: gives the CourseLayers, being edited. One step to undo in each layer, all or nothing.
+        layers_to_write: gives the CourseLayers, being edited. All or nothing, one step to undo.
         """
         decided = dict(self.decided)
-        if not decided:
-            return 0, 0
         pins, points, out = self._changes({key for key, side in decided.items() if side == THEIRS})
         logged = self._log(decided, by)
         layers = layers_to_write()
         kinds = ["pin_decision", *(["pin"] if pins or out else [])]
-        with one_step(tr("Audit pins"), *(layers.layers[kind] for kind in kinds)):
+        with one_step(tr("Audit pins"), *(layers.layers[kind] for kind in kinds)) as step:
             for decision in logged:
                 log_decision(layers, decision)
             if out:
@@ -168,7 +174,7 @@ class Audit:
         self.decided = {}
         self.look_again()
         taken = sum(side == THEIRS for side in decided.values())
-        return taken, len(decided) - taken
+        return taken, len(decided) - taken, step
 
     def _changes(self, keys):
         """``(pins, points, ids of pins to take out)`` that make the committee's figures of ``keys`` true."""
@@ -208,36 +214,54 @@ class Audit:
         write_sheet(audit_sheet(course, self.event, rows, index=index), path)
 
 
-class _DrawnSides:
-    """From which side the figures of drawn pins are counted in an audit, which has no column for it."""
+class _Sides:
+    """What the rows of an audit have no column for: where both pins lie, and from which side the figures of
+    the drawn one are counted."""
 
-    def __init__(self, course, index, event):
+    def __init__(self, course, index, event, given):
         self.course, self.index = course, index
-        self.pins = {}
-        for pin in event.pins:
-            self.pins.setdefault((pin.round, pin.hole), []).append(pin)
+        self.drawn, self.given = _by_key(event.pins), _by_key(given)
 
-    def side_of(self, row):
-        """``left``, ``right`` or ``centre``; "" of a row without a drawn pin."""
+    def ours(self, row):
+        """``(left, right or centre, point)`` of the drawn pin; "" and None without one."""
         if row.drawn_on is None or row.drawn_off is None:
-            return ""
-        pins = self.pins.get((row.round, row.hole), [])
-        figures = [self._figures(pin, row.given_off_from) for pin in pins]
-        fitting = (side for on, off, side in figures if (on, off) == (row.drawn_on, row.drawn_off))
-        return next(fitting, row.given_off_from)
+            return "", None
+        for pin in self.drawn.get((row.round, row.hole), ()):
+            on, off, side, point = self._drawn(pin, row.given_off_from)
+            if (on, off) == (row.drawn_on, row.drawn_off):
+                return side, point
+        return row.given_off_from, None
 
-    def _figures(self, pin, given_side):
+    def theirs(self, row):
+        """The point of the committee's figures, None where they have none."""
+        for pin in self.given.get((row.round, row.hole), ()):
+            placed = follow_in(self.course, self.index, pin)
+            if (placed.on, placed.off, placed.off_from) == (row.given_on, row.given_off, row.given_off_from):
+                return placed.point
+        return None
+
+    def _drawn(self, pin, given_side):
         by = pin.given if pin.point is None else "point"
         placed = follow_in(self.course, self.index, replace(pin, given=by))
         if placed.place is None:
-            return pin.on, pin.off, pin.off_from
-        return figures_of(placed.place, given_side or pin.off_from)
+            return pin.on, pin.off, pin.off_from, placed.point
+        return (*figures_of(placed.place, given_side or pin.off_from), placed.point)
 
 
-def _line(row, side, unit, possible, earlier):
+def _by_key(pins):
+    """Pins by (round, hole)."""
+    found = {}
+    for pin in pins:
+        found.setdefault((pin.round, pin.hole), []).append(pin)
+    return found
+
+
+def _line(row, sides, unit, possible, earlier):
     theirs = _figures(row.given_on, row.given_off, row.given_off_from, unit)
+    side, ours_at = sides.ours(row)
     ours = _figures(row.drawn_on, row.drawn_off, side, unit)
-    line = AuditLine(row, theirs, ours, possible and row.verdict != SAME)
+    places = {"theirs_at": sides.theirs(row), "ours_at": ours_at}
+    line = AuditLine(row, theirs, ours, possible and row.verdict != SAME, **places)
     before = earlier.get(line.key)
     same = before is not None and (before.given, before.drawn) == (theirs, ours)
     return replace(line, earlier=before if same else None)

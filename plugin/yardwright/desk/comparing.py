@@ -561,6 +561,7 @@ class LinkedView(QgsDockWidget):
                 (canvas.rotationChanged, self.follow_map),
                 (canvas.destinationCrsChanged, self.follow_map),
                 (canvas.layersChanged, self.follow_layers),
+                (canvas.layerStyleOverridesChanged, self.follow_layers),
                 (self.view.extentsChanged, self._view_moved),
                 (self.view.rotationChanged, self._view_moved),
                 (canvas.xyCoordinates, self.crosses[self.view].point_at),

@@ -420,17 +420,27 @@ def drawn_only(layer, expression):
         root.removeChild(rule)
     root.appendChild(only)
 
+    return drawn_by(layer, rules)
+
+
+def drawn_by(layer, renderer, labeling=None):
+    """A layer's style, as QGIS writes it, with another renderer and, where it is given, other labels; see
+    ``drawn_only``."""
     style = QgsMapLayerStyle()
     style.readFromLayer(layer)
-    page = QDomDocument()
+    page, context = QDomDocument(), QgsReadWriteContext()
     page.setContent(style.xmlData())
     top = page.documentElement()
-    top.replaceChild(rules.save(page, QgsReadWriteContext()), top.firstChildElement("renderer-v2"))
+    top.replaceChild(renderer.save(page, context), top.firstChildElement("renderer-v2"))
+    kept, categories = _DRAWN_BY, "Symbology"
+    if labeling is not None:
+        top.replaceChild(labeling.save(page, context), top.firstChildElement("labeling"))
+        kept, categories = (*_DRAWN_BY, "labeling"), "Symbology|Labeling"
     # QGIS reads it at every drawing of the map: what says nothing of drawing would cost time.
-    top.setAttribute("styleCategories", "Symbology")
+    top.setAttribute("styleCategories", categories)
     part = top.firstChildElement()
     while not part.isNull():
         part, this = part.nextSiblingElement(), part
-        if this.tagName() not in _DRAWN_BY:
+        if this.tagName() not in kept:
             top.removeChild(this)
     return page.toString()

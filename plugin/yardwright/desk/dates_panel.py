@@ -5,7 +5,7 @@ from functools import partial
 from qgis.core import QgsApplication
 from qgis.gui import QgsDockWidget
 from qgis.PyQt import sip
-from qgis.PyQt.QtCore import QDate, QEvent, QSize, Qt, QTimer, pyqtSignal
+from qgis.PyQt.QtCore import QDate, QEvent, QSize, Qt, QTimer
 from qgis.PyQt.QtGui import QFont, QKeySequence
 from qgis.PyQt.QtWidgets import (
     QAbstractItemView,
@@ -73,10 +73,8 @@ class DatesPanel(QgsDockWidget):
     """The course's dates.
 
     ``date_in_hand``: the id of the date chosen here, or the only one that the map shows, "" for none.
-    ``date_changed`` tells of another. ``date_at(place)`` knows of the divider too.
+    ``date_at(place)`` knows of the divider too.
     """
-
-    date_changed = pyqtSignal()
 
     def __init__(self, in_hand, parent=None):
         super().__init__(parent)
@@ -364,8 +362,6 @@ class DatesPanel(QgsDockWidget):
         if self._second not in others:
             self._second = before if before in others else next(iter(others), "")
         self._compare_again()
-        if chosen != before:
-            self.date_changed.emit()
 
     def _pairable(self):
         """The dates that the one in hand can be compared with."""

@@ -12,6 +12,8 @@ from qgis.PyQt.QtWidgets import (
     QHBoxLayout,
     QHeaderView,
     QLabel,
+    QMenu,
+    QMessageBox,
     QPushButton,
     QTableView,
     QToolButton,
@@ -22,13 +24,26 @@ from qgis.PyQt.QtWidgets import (
 from ..model.errors import YardwrightError
 from ..resources import icon
 from .committee_figures import ask_file, copied_rows
-from .editing import begin_editing
+from .editing import begin_editing, checked, one_step
+from .pin_rounds import RoundsApart
 from .pin_table import FROM, HOLE, SLOPE, PinTable, SideDelegate, row_text
 from .slope_shading import SlopeShading
 from .terrains import why_no_heights
-from .words import told_in, tr
+from .words import tell_done, told_in, tr
 
 _WRITTEN = ("event", "event_round", "event_flight", "event_length", "pin")
+
+
+class _Same:
+    """Equal to itself and to another one of the same object."""
+
+    def __init__(self, thing):
+        self.thing = thing
+
+    def __eq__(self, other):
+        return isinstance(other, _Same) and self.thing is other.thing
+
+    __hash__ = None
 
 
 class EventPanel(QgsDockWidget):
@@ -42,7 +57,9 @@ class EventPanel(QgsDockWidget):
         self.in_hand = in_hand
         self.tool = None
         self.shading = SlopeShading(in_hand)
+        self.rounds_apart = RoundsApart(in_hand)
         self._stale = True
+        self._laid_out = None
         self._build()
         self._explain()
         self._connections = [
@@ -69,6 +86,7 @@ class EventPanel(QgsDockWidget):
             self.in_hand.iface.mapCanvas().unsetMapTool(self.tool)
             self.tool.deleteLater()
             self.tool = None
+        self.rounds_apart.let_go()
 
     # The surface
 
@@ -82,6 +100,11 @@ class EventPanel(QgsDockWidget):
         self.new_button.setText(tr("New…"))
         self.new_button.setToolTip(tr("Start an event, empty or as a copy of the one in hand"))
         self.new_button.clicked.connect(lambda: self._do(self.new_event))
+        self.change_button = QPushButton(tr("Change"), self)
+        menu = QMenu(self.change_button)
+        menu.addAction(tr("&Rename…"), lambda: self._do(self.rename))
+        menu.addAction(tr("Re&move…"), lambda: self._do(self.remove))
+        self.change_button.setMenu(menu)
         self.round_box = QComboBox(self)
         self.round_box.setAccessibleName(tr("Round"))
         self.round_box.activated.connect(
@@ -106,6 +129,10 @@ class EventPanel(QgsDockWidget):
         self.remark = QLabel(self)
         self.remark.setWordWrap(True)
         self.remark.setTextFormat(Qt.TextFormat.PlainText)
+        self.closed = QLabel(self)
+        self.closed.setWordWrap(True)
+        self.closed.setTextFormat(Qt.TextFormat.PlainText)
+        self.closed.hide()
 
         self.place_button = QPushButton(tr("&Place on the map"), self)
         self.place_button.setCheckable(True)
@@ -133,10 +160,11 @@ class EventPanel(QgsDockWidget):
         layout = QVBoxLayout(surface)
         layout.setContentsMargins(6, 6, 6, 6)
         for things in (
-            (self.event_box, self.new_button),
+            (self.event_box, self.new_button, self.change_button),
             (self.round_box, self.round_button),
             (self.view,),
             (self.remark,),
+            (self.closed,),
             (self.place_button, self.take_out_button),
             (self.slope_box,),
             (self.bring_button, self.paste_button),
@@ -145,7 +173,8 @@ class EventPanel(QgsDockWidget):
         ):
             row = QHBoxLayout()
             for thing in things:
-                row.addWidget(thing, 0 if isinstance(thing, QToolButton) else 1)
+                aside = isinstance(thing, QToolButton) or thing is self.change_button
+                row.addWidget(thing, 0 if aside else 1)
             layout.addLayout(row, 1 if things == (self.view,) else 0)
         self.setWidget(surface)
 
@@ -154,7 +183,16 @@ class EventPanel(QgsDockWidget):
         self.event_box.setWhatsThis(
             tr("The event whose pins are shown and placed. Two events of a course never share a pin.")
         )
-        self.round_box.setWhatsThis(tr("The round whose pins are shown and placed."))
+        self.round_box.setWhatsThis(
+            tr(
+                "The round whose pins are shown and placed. On the map the pins of other rounds are smaller "
+                "and paler, each with the number of its round; those of other events are paler still."
+            )
+        )
+        self.change_button.setWhatsThis(
+            tr("Gives the event another name, or takes it out with all that belongs to it.")
+        )
+        self.closed.setWhatsThis(tr("Why no hole can be cut on the green of the hole in hand."))
         self.view.setWhatsThis(
             tr(
                 "The pins of the round. Type how far on, how far off, and from which side: the pin is placed "
@@ -213,10 +251,30 @@ class EventPanel(QgsDockWidget):
         """Look again at the event in hand; put off while the panel is hidden."""
         self._stale = not self.isVisible()
         if self._stale:
+            self.rounds_apart.show(False)
             return
         with told_in(self.in_hand.iface.messageBar()):
             self.in_hand.look_for_event()
-            self._fill()
+            self.rounds_apart.show(True)
+            source = self._source()
+            if self._laid_out is None or source != self._laid_out:
+                self._laid_out = None
+                self._fill()
+                self._laid_out = source
+            else:
+                # After a change of our own the news of it comes when all is laid out already.
+                self._choose_row()
+                self._enable()
+
+    def _source(self):
+        """What the pins are laid out from. What is read of a course is one object until the next edit; two
+        are told apart without a look inside."""
+        from .dates import rasters_of_heights
+
+        in_hand = self.in_hand
+        read = (None, None) if in_hand.group is None else (in_hand.course(), in_hand.events())
+        heights = [layer.id() for layer in rasters_of_heights(in_hand.project)]
+        return (*map(_Same, read), heights, in_hand.event, in_hand.round)
 
     def _fill(self):
         events = self.in_hand.events() if self.in_hand.group is not None else ()
@@ -276,6 +334,7 @@ class EventPanel(QgsDockWidget):
         )
         for thing, why in (
             (self.event_box, without_event),
+            (self.change_button, without_event),
             (self.round_button, without_event),
             (self.round_box, without_round),
             (self.view, without_round),
@@ -315,6 +374,37 @@ class EventPanel(QgsDockWidget):
         index = self.view.currentIndex()
         row = self.table.lines[index.row()][1] if 0 <= index.row() < len(self.table.lines) else None
         self.remark.setText("" if row is None else row_text(row))
+        self.closed.setText(self._why_closed())
+        self.closed.setVisible(bool(self.closed.text()))
+
+    def _why_closed(self):
+        """Which of the committee's limits leaves no place on the green of the hole in hand, "" while there is
+        one."""
+        from ..measure.units import to_unit
+        from .pin_tool import ground_in_hand
+
+        ground = ground_in_hand(self.in_hand) if self.in_hand.round is not None else None
+        if ground is None or not ground.empty:
+            return ""
+        limits, unit = self.in_hand.event_in_hand().limits, self._unit()
+        margin, apart = (f"{round(to_unit(one, unit), 2):g} {unit}" for one in (limits.margin, limits.apart))
+        # The last remark is the limit that took the rest away.
+        told = {
+            "no_margin": tr(
+                "Hole {hole}: no hole can be cut, for no place is {margin} from the green’s margin."
+            ),
+            "no_level": tr(
+                "Hole {hole}: no hole can be cut, for all ground {margin} from the margin is steeper than "
+                "{slope} %."
+            ),
+            "no_apart": tr(
+                "Hole {hole}: no hole can be cut, for what margin and slope leave lies within {apart} of "
+                "holes of earlier rounds."
+            ),
+        }[ground.remarks[-1].code].format(
+            hole=self.in_hand.hole, margin=margin, apart=apart, slope=f"{limits.slope_pct or 0:g}"
+        )
+        return f"{told} {tr('The limits stand under “Flights and tees”.')}"
 
     # Doing
 
@@ -324,20 +414,86 @@ class EventPanel(QgsDockWidget):
 
     def new_event(self):
         """Ask for a name, and start an event; it may be a copy of the one in hand, without its pins."""
-        from ..store.events import copy_event, write_event
-        from .event_dialog import ask_event
+        from ..store.events import copy_event, read_event, rows_of_event, write_event
+        from .event_dialog import ask_event, moved_to
 
-        asked = ask_event(self, self.in_hand.event_in_hand() if self.in_hand.event else None)
+        asked = ask_event(self, self._names(), self.in_hand.event_in_hand())
         if asked is None:
             return
         event, copied = asked
         layers = self._layers()
+        kinds = ["event", "event_round"]
         if copied:
-            copy_event(layers, copied, event.name)
-        else:
+            own = {"event", *rows_of_event(layers, copied)} - {"pin", "pin_decision"}
+            kinds = [kind for kind in _WRITTEN if kind in own]
+        with one_step(tr("New event “{}”").format(event.name), *(layers.layers[kind] for kind in kinds)):
+            if copied:
+                copy_event(layers, copied, event.name)
+                event = moved_to(read_event(layers, event.name), event.begins)
             write_event(layers, event)
         self.in_hand.choose_event(event.name)
         self.refresh()
+
+    def _names(self):
+        return [one.name for one in self.in_hand.events()]
+
+    def rename(self):
+        """Ask for another name of the event in hand; all that belongs to it follows, as one step."""
+        from ..store.events import rename_event, rows_of_event
+        from .event_dialog import ask_name
+
+        name = self.in_hand.event
+        new_name = ask_name(self, self._names(), name)
+        if not new_name:
+            return
+        layers = self._layers()
+        text = tr("Rename “{}” to “{}”").format(name, new_name)
+        with one_step(text, *(layers.layers[kind] for kind in rows_of_event(layers, name))) as step:
+            rename_event(layers, name, new_name)
+        self.refresh()
+        self._tell_step(tr("“{}” is now called “{}”.").format(name, new_name), step)
+
+    def remove(self):
+        """Take the event in hand out with all that belongs to it, once its user has said so."""
+        from ..store.events import remove_event, rows_of_event
+
+        name = self.in_hand.event
+        layers = self.in_hand.layers()
+        rows = rows_of_event(layers, name)
+        if not self._may_remove(name, {kind: len(fids) for kind, fids in rows.items()}):
+            return
+        with one_step(tr("Remove “{}”").format(name), *(layers.layers[kind] for kind in rows)) as step:
+            remove_event(layers, name)
+        self.refresh()
+        self._tell_step(tr("“{}” was removed.").format(name), step)
+
+    def _may_remove(self, name, counts):
+        goes = [
+            f"{title}: {counts[kind]}"
+            for kind, title in (
+                ("event_round", tr("Rounds")),
+                ("event_flight", tr("Flights")),
+                ("event_length", tr("Lengths")),
+                ("pin", tr("Pins")),
+                ("pin_decision", tr("Decisions on pins")),
+            )
+            if kind in counts
+        ]
+        box = QMessageBox(self)
+        box.setObjectName("yardwright_remove_event")
+        box.setIcon(QMessageBox.Icon.Question)
+        box.setWindowTitle(tr("Remove the event?"))
+        box.setText(tr("Remove the event “{}” with all that belongs to it?").format(name))
+        keeps = tr("It can be undone, and the course file keeps it until the layers are saved.")
+        box.setInformativeText("\n".join([*goes, "", keeps] if goes else [keeps]))
+        box.setStandardButtons(QMessageBox.StandardButton.Cancel)
+        remove = box.addButton(tr("Remove"), QMessageBox.ButtonRole.DestructiveRole)
+        box.setDefaultButton(QMessageBox.StandardButton.Cancel)
+        box.exec()
+        return box.clickedButton() is remove
+
+    def _tell_step(self, text, step):
+        tell_done(self.in_hand.iface.messageBar(), text, tr("Save the layers to keep it."), step)
 
     def add_round(self):
         """Add the next round to the event in hand."""
@@ -409,8 +565,6 @@ class EventPanel(QgsDockWidget):
 
     def take_out(self):
         """Take the pins of the rows chosen out of the round."""
-        from .editing import checked, one_step
-
         holes = {self.table.lines[index.row()][0] for index in self.view.selectionModel().selectedRows()}
         event = self.in_hand.event_in_hand()
         fids = [
@@ -447,25 +601,25 @@ class EventPanel(QgsDockWidget):
 
     def propose(self):
         """Show locations for the rounds that have none, and place those that are wanted."""
-        from .propose_dialog import ask_proposal
+        from .propose_dialog import show_proposal
 
-        chosen = ask_proposal(self, self.in_hand, self.in_hand.event_in_hand())
-        if chosen:
+        def place(name, chosen):
+            self.in_hand.choose_event(name, self.in_hand.round)
             self._write([pin for pin, _ in chosen], [point for _, point in chosen])
+
+        show_proposal(self, self.in_hand, self.in_hand.event_in_hand(), lambda *what: self._do(place, *what))
 
     def audit(self):
         """Put the committee's figures beside the pins drawn, and take over what is decided."""
         from .audit_dialog import audit
 
         audit(self, self.in_hand, self.in_hand.event_in_hand(), self._layers)
-        self.refresh()
 
     def set_tees(self):
         """Show the flights of the event, the lengths asked for, and where the markers stand for them."""
         from .tees_dialog import set_tees
 
         set_tees(self, self.in_hand, self.in_hand.event_in_hand(), self._layers)
-        self.refresh()
 
     def sheets(self):
         """Write sheets of the event's pins and tees as PDF."""

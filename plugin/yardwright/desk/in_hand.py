@@ -3,6 +3,8 @@
 QGIS imports this at its start: what is heavy is imported where it is used.
 """
 
+from functools import partial
+
 from qgis.core import QgsProject
 from qgis.PyQt.QtCore import QObject, QTimer, pyqtSignal
 
@@ -48,6 +50,7 @@ class CourseInHand(QObject):
         self.tee_set = ""
         self.event = ""
         self.round = None
+        self._event_row = None, None
         self.groups = {}
         self.holes = []
         self._forget_course()
@@ -146,9 +149,17 @@ class CourseInHand(QObject):
             self._events = read_events(self.layers())
         return self._events
 
+    def find_event(self, name, fid=None):
+        """The model Event of a name, else the one whose row has the id ``fid``: it may have got another name,
+        or its old one back. None without."""
+        events = self.events() if self.group is not None else ()
+        named = (one for one in events if one.name == name)
+        of_row = (one for one in events if fid is not None and one.fid == fid)
+        return next(named, None) or next(of_row, None)
+
     def event_in_hand(self):
         """The model Event of the name in hand; None without one."""
-        return next((one for one in self.events() if one.name == self.event), None)
+        return self.find_event(self.event) if self.event else None
 
     def played(self, number=None):
         """The PlayedHole of a number, of the hole in hand unless one is given; None when it is not drawn."""
@@ -161,9 +172,14 @@ class CourseInHand(QObject):
         """The rows of the hole in hand, ``{table: [row]}``; measured again only after an edit."""
         from ..measure.course import measure_hole
 
-        if self.hole not in self._measured:
-            self._measured[self.hole] = measure_hole(self.course(), self.hole, self.index())
-        return self._measured[self.hole]
+        measure = partial(measure_hole, self.course(), self.hole, self.index())
+        return self.kept(("measured", self.hole), measure)
+
+    def kept(self, key, make):
+        """What ``make()`` gave for a key before; made again only after an edit."""
+        if key not in self._kept:
+            self._kept[key] = make()
+        return self._kept[key]
 
     # Choosing
 
@@ -199,14 +215,17 @@ class CourseInHand(QObject):
 
     def look_for_event(self):
         """See that the event and round in hand are still there; without, take the last event in hand."""
-        names = [one.name for one in self.events()] if self.group is not None else []
-        if self.event in names:
-            self.choose_event(self.event, self.round)
+        place, fid = self._event_row
+        there = self.find_event(self.event, fid if place == self.place else None)
+        if there is not None:
+            self.choose_event(there.name, self.round)
         else:
-            self.choose_event(names[-1] if names else "")
+            events = self.events() if self.group is not None else ()
+            self.choose_event(events[-1].name if events else "")
 
     def _choose_round(self, number):
-        event = self.event_in_hand() if self.event else None
+        event = self.event_in_hand() if self.group is not None else None
+        self._event_row = self.place, None if event is None else event.fid
         numbers = [one.number for one in event.rounds] if event is not None else []
         self.round = number if number in numbers else next(iter(numbers), None)
 
@@ -268,7 +287,7 @@ class CourseInHand(QObject):
     def _forget_course(self):
         """Read and measure again when next asked."""
         self._course = self._index = self._events = None
-        self._measured = {}
+        self._kept = {}
 
     def look_for_holes(self):
         """List the holes at once, without waiting for ``edited``."""

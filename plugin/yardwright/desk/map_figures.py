@@ -148,6 +148,10 @@ class _Labels(QgsMapCanvasItem):
         self._labels, self._kept, self._line, self._green = labels, kept, line, green
         self.updatePosition()
 
+    def label_boxes(self):
+        """Where texts stand, QRectF in pixels of the map: other items keep off them."""
+        return [box for _, _, box, _ in self._boxes]
+
     # What QGIS asks of it
 
     def boundingRect(self):

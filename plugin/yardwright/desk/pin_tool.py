@@ -196,15 +196,28 @@ class PinTool(QgsMapTool):
 def closed_ground(in_hand):
     """Where on the green of the hole in hand no hole may be cut in the round in hand, shapely, in the hole's
     frame: by the limits of the event and the pins of its earlier rounds. None without event or green."""
-    from ..measure.cutting import cutting_area
+    ground = ground_in_hand(in_hand)
+    return None if ground is None else in_hand.played().green.geometry.difference(ground.area)
 
-    event = in_hand.event_in_hand() if in_hand.event else None
+
+def ground_in_hand(in_hand):
+    """The measure.cutting.Ground of the green of the hole in hand in the round in hand, by the limits of the
+    event and the pins of its earlier rounds. None without event or green."""
+    event = in_hand.event_in_hand()
     played = None if event is None or in_hand.round is None else in_hand.played()
     if played is None or played.green is None:
         return None
+    return in_hand.kept(
+        ("ground", event, in_hand.round, in_hand.hole), lambda: _ground(in_hand, event, played)
+    )
+
+
+def _ground(in_hand, event, played):
+    from ..measure.cutting import cutting_ground
+
     earlier = _earlier_pins(in_hand, event, played)
     with _slope_of(in_hand, event.limits, played) as slope:
-        return played.green.geometry.difference(cutting_area(played.green, event.limits, earlier, slope))
+        return cutting_ground(played.green, event.limits, earlier, slope)
 
 
 def _earlier_pins(in_hand, event, played):

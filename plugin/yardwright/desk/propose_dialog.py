@@ -1,11 +1,14 @@
-"""Shows a proposal of hole locations, and what it does to the balance of an event, before any is written."""
+"""Shows a proposal of hole locations, and what it does to the balance of an event, before any is written.
+
+The window stays open while the map is used; a location chosen is shown there.
+"""
 
 import threading
 from contextlib import ExitStack
 from dataclasses import dataclass, replace
 
 from qgis.gui import QgsGui, QgsMessageBar
-from qgis.PyQt.QtCore import Qt, QTimer
+from qgis.PyQt.QtCore import QPoint, QRect, Qt, QTimer
 from qgis.PyQt.QtWidgets import (
     QAbstractItemView,
     QComboBox,
@@ -17,6 +20,7 @@ from qgis.PyQt.QtWidgets import (
     QListWidget,
     QListWidgetItem,
     QProgressBar,
+    QPushButton,
     QSplitter,
     QTreeWidget,
     QTreeWidgetItem,
@@ -29,6 +33,7 @@ from ..measure.fair import Grounds, balance
 from ..measure.proposal import propose
 from ..model.errors import Cancelled
 from ..model.words import said
+from .map_marks import PlaceMark, step_aside
 from .pin_table import side_word
 from .words import told_in, tr
 
@@ -38,23 +43,27 @@ _PIN = Qt.ItemDataRole.UserRole
 _LOOK_MS = 40
 
 
-def ask_proposal(parent, in_hand, event):
-    """``[(Pin, (x, y) in the course's CRS)]`` of the locations proposed that the user wants placed.
+def show_proposal(parent, in_hand, event, place):
+    """Open the window on an Event, or bring the one that is open to the front; the ProposalDialog.
 
-    Empty when nobody wants them. Nothing is written here.
+    place: called with ``[(Pin, (x, y) in the course's CRS)]`` of the locations that the user wants placed.
+    Nothing is written here.
     """
     from .dates import rasters_of_heights
     from .terrains import opener_of
 
+    for dialog in parent.findChildren(ProposalDialog):
+        if dialog.isVisible() and dialog.event.name == event.name:
+            dialog.raise_()
+            dialog.activateWindow()
+            return dialog
     terrains = [(layer.name(), opener_of(layer)) for layer in rasters_of_heights(in_hand.project)]
-    dialog = ProposalDialog(parent, in_hand.course(), event, terrains)
-    try:
-        dialog.begin()
-        accepted = dialog.exec() == QDialog.DialogCode.Accepted
-        return dialog.chosen() if accepted else []
-    finally:
-        dialog.stop()
-        dialog.deleteLater()
+    dialog = ProposalDialog(parent, in_hand, event, terrains)
+    dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+    dialog.accepted.connect(lambda: place(dialog.event.name, dialog.chosen()))
+    dialog.show()
+    dialog.begin()
+    return dialog
 
 
 # The work, which the window does not wait for
@@ -141,10 +150,13 @@ class ProposalDialog(QDialog):
     terrains: ``[(name, function that opens it)]``. ``begin`` sets to work; ``chosen`` is what is ticked.
     """
 
-    def __init__(self, parent, course, event, terrains=()):
+    def __init__(self, parent, in_hand, event, terrains=()):
         super().__init__(parent)
         self.setObjectName("yardwright_proposal")
-        self.course, self.event, self.terrains = course, event, list(terrains)
+        self.in_hand, self.place = in_hand, in_hand.place
+        self.course, self.event, self.terrains = in_hand.course(), event, list(terrains)
+        self.mark = PlaceMark(in_hand.iface.mapCanvas())
+        self.stale = False
         self.found = None
         self._run = None
         self._look = QTimer(self)
@@ -156,6 +168,60 @@ class ProposalDialog(QDialog):
         self._recount.timeout.connect(self._ticked)
         self._build()
         self._explain()
+        self._connections = [
+            (signal, signal.connect(slot))
+            for signal, slot in (
+                (in_hand.edited, self._edited),
+                (in_hand.course_changed, self._course_changed),
+            )
+        ]
+        self.finished.connect(lambda _: self.let_go())
+
+    def let_go(self):
+        """Listen to nothing any more, and clear the map."""
+        self.mark.put(None)
+        while self._connections:
+            signal, connection = self._connections.pop()
+            signal.disconnect(connection)
+
+    # Keeping up
+
+    def _edited(self):
+        """What was proposed for another event, or other greens, is not placed."""
+        event = self.in_hand.find_event(self.event.name, self.event.fid)
+        stale = event is None or _matters(self.in_hand.course(), event) != _matters(self.course, self.event)
+        if stale != self.stale:
+            self.stale = stale
+            self._ticked()
+        self.again_button.setEnabled(event is not None)
+
+    def look_again(self):
+        """Propose anew for what the event and its greens are now."""
+        self.event = self.in_hand.find_event(self.event.name, self.event.fid)
+        self.course = self.in_hand.course()
+        self.stale = False
+        self.begin()
+
+    def _course_changed(self):
+        if self.in_hand.place != self.place:
+            self.reject()
+        else:
+            self._edited()
+
+    def _show_place(self, item):
+        """Show the green of a location on the map, the approach up, and mark where it would be cut."""
+        from .turning import look_at, on_map
+
+        pin = item.data(_PLACE, _PIN)
+        played = None if pin is None else self.in_hand.played(pin.hole)
+        if played is None:
+            return
+        self.in_hand.choose_event(self.event.name, pin.round)
+        self.in_hand.choose_hole(pin.hole)
+        canvas = self.in_hand.iface.mapCanvas()
+        look_at(canvas, self.in_hand.layers().crs, played, "approach")
+        self.mark.put(on_map(self.in_hand, pin.point))
+        step_aside(self, QRect(canvas.mapToGlobal(QPoint(0, 0)), canvas.size()))
 
     # The surface
 
@@ -200,12 +266,18 @@ class ProposalDialog(QDialog):
                 column, flags_number(Qt.AlignmentFlag.AlignCenter)
             )
         self.list.itemChanged.connect(lambda *_: self._recount.start())
+        self.list.currentItemChanged.connect(
+            lambda item, _: self._do(self._show_place, item) if item is not None else None
+        )
         self.remarks = QListWidget(self)
         self.remarks.setWordWrap(True)
         self.remarks.setSelectionMode(QAbstractItemView.SelectionMode.NoSelection)
         self.buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Cancel, self)
         self.place_button = self.buttons.addButton(tr("&Place them"), QDialogButtonBox.ButtonRole.AcceptRole)
         self.place_button.setDefault(True)
+        self.again_button = QPushButton(tr("Look a&gain"), self)
+        self.again_button.clicked.connect(lambda: self._do(self.look_again))
+        self.buttons.addButton(self.again_button, QDialogButtonBox.ButtonRole.ActionRole)
         self.buttons.accepted.connect(self.accept)
         self.buttons.rejected.connect(self.reject)
 
@@ -266,7 +338,10 @@ class ProposalDialog(QDialog):
             (
                 self.list,
                 tr("Locations proposed"),
-                tr("What is ticked is placed. A tick at a round holds for all its holes."),
+                tr(
+                    "What is ticked is placed. A tick at a round holds for all its holes. The location "
+                    "chosen is shown on the map."
+                ),
             ),
             (
                 self.remarks,
@@ -275,6 +350,11 @@ class ProposalDialog(QDialog):
             ),
             (self.progress, tr("At work"), tr("Locations are being looked for.")),
             (self.place_button, tr("Place them"), tr("Places the locations that are ticked.")),
+            (
+                self.again_button,
+                tr("Look again"),
+                tr("Proposes locations for the event and its greens as they are now."),
+            ),
             (
                 self.buttons.button(QDialogButtonBox.StandardButton.Cancel),
                 tr("Cancel"),
@@ -337,6 +417,7 @@ class ProposalDialog(QDialog):
         """Fill the lists with what was found; empty them without."""
         self.list.blockSignals(True)
         self.list.clear()
+        self.mark.put(None)
         if self.found is not None:
             self._fill_list()
         self.list.blockSignals(False)
@@ -388,7 +469,7 @@ class ProposalDialog(QDialog):
         """The balance, the remarks and the head, as they are with what is ticked."""
         with told_in(self.bar):
             chosen = [pin for pin, _ in self.chosen()]
-            self.place_button.setEnabled(bool(chosen))
+            self.place_button.setEnabled(bool(chosen) and not self.stale)
             self.balance_tree.clear()
             self.remarks.clear()
             if self.found is None:
@@ -402,6 +483,11 @@ class ProposalDialog(QDialog):
             self.head.setText(self._told(len(chosen)))
 
     def _told(self, chosen):
+        if self.stale:
+            return tr(
+                "The event or its greens were changed since these locations were looked for, so they are not "
+                "placed. Look again first."
+            )
         if not self.found.pins and not self.found.problems:
             return tr("Every hole of every round has a pin already: there is nothing to propose.")
         return tr("Locations proposed: {}, ticked: {}. Nothing is written yet.").format(
@@ -454,6 +540,14 @@ class ProposalDialog(QDialog):
             font = item.font()
             font.setBold(True)
             item.setFont(font)
+
+
+def _matters(course, event):
+    """What of a course and an Event a proposal is made from: two are equal when it would be the same."""
+    pins = tuple(replace(pin, fid=None, note="") for pin in event.pins)
+    greens = {one.fid: (one.holes, one.geometry.wkb) for one in course.features if one.kind == "green"}
+    lines = {hole.number: hole.line.wkb for hole in course.holes if hole.line is not None}
+    return event.rounds, event.limits, pins, sorted(greens.values()), lines
 
 
 _CODES = {

@@ -1,4 +1,7 @@
-"""The dialog of an event's sheets: chosen, seen as they will be printed, and saved as PDF."""
+"""The dialog of an event's sheets: chosen, seen as they will be printed, and saved as PDF.
+
+The window stays open while the map is used, and follows what is changed there.
+"""
 
 import os
 from functools import partial
@@ -39,12 +42,17 @@ _LEAST_DPI, _MOST_DPI = 20, 400
 
 
 def write_sheets(parent, in_hand, event):
-    """Show the sheets of an event and save those that are wanted. Raises YardwrightError without a course."""
+    """Open the window on an event's sheets, or bring the one that is open to the front; the SheetsDialog.
+    Raises YardwrightError without a course."""
+    for dialog in parent.findChildren(SheetsDialog):
+        if dialog.isVisible() and dialog.sheets.event.name == event.name:
+            dialog.raise_()
+            dialog.activateWindow()
+            return dialog
     dialog = SheetsDialog(parent, in_hand, event)
-    try:
-        dialog.exec()
-    finally:
-        dialog.deleteLater()
+    dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+    dialog.show()
+    return dialog
 
 
 class SheetsDialog(QDialog):
@@ -53,7 +61,6 @@ class SheetsDialog(QDialog):
     def __init__(self, parent, in_hand, event):
         super().__init__(parent)
         self.setObjectName("yardwright_sheets")
-        self.setWindowTitle(tr("Sheets: {}").format(event.name))
         self.resize(1040, 760)
         self.setWindowFlag(Qt.WindowType.WindowContextHelpButtonHint, False)
         QgsGui.enableAutoGeometryRestore(self)
@@ -63,9 +70,55 @@ class SheetsDialog(QDialog):
         self._pages = {name: kind.page for name, kind in KINDS.items()}
         self._why_no_heights = why_no_heights(in_hand.project)
         self._heights = {name: kind.heights and not self._why_no_heights for name, kind in KINDS.items()}
+        self.in_hand, self.place = in_hand, in_hand.place
         self._build()
         self._fill(in_hand)
         self.choose()
+        self._connections = [
+            (signal, signal.connect(slot))
+            for signal, slot in (
+                (in_hand.edited, self._edited),
+                (in_hand.course_changed, self._course_changed),
+            )
+        ]
+        self.finished.connect(lambda _: self.let_go())
+
+    def let_go(self):
+        """Listen to nothing any more."""
+        while self._connections:
+            signal, connection = self._connections.pop()
+            signal.disconnect(connection)
+
+    # Keeping up
+
+    def _edited(self):
+        """The course or the event was changed: the page shown is made anew."""
+        with told_in(self.bar):
+            before = self.sheets.event
+            event = self.in_hand.find_event(before.name, before.fid)
+            if event is None:
+                self._show_gone(before.name)
+                return
+            self.sheets.look_at(self.in_hand.course(), event, self.in_hand.index())
+            page = self.view.number
+            self._fill_numbers(self.round_box.currentData(), self.hole_box.currentData())
+            self.choose()
+            self.turn(page)
+
+    def _show_gone(self, name):
+        self.sheet = None
+        text = tr("The course has no event “{}” any more.").format(name)
+        self.view.show_message(f"{text}\n\n{tr('Undo its removal, or close this window.')}")
+        self.remarks.clear()
+        self.remarks_title.setText("")
+        self._enable_saving()
+        self._tell_page()
+
+    def _course_changed(self):
+        if self.in_hand.place != self.place:
+            self.reject()
+        else:
+            self._edited()
 
     # The surface
 
@@ -179,24 +232,31 @@ class SheetsDialog(QDialog):
         return button
 
     def _fill(self, in_hand):
-        event = self.sheets.event
         for name, kind in KINDS.items():
             self.kind_box.addItem(said(kind.title), name)
-        for one in event.rounds:
-            self.round_box.addItem(
-                f"{tr('Round {}').format(one.number)}  {one.played_on}".strip(), one.number
-            )
-        for hole in self.sheets.course.holes:
-            self.hole_box.addItem(hole_text(hole.number, hole.name, hole.par), hole.number)
+        self._fill_numbers(in_hand.round, in_hand.hole)
         names = {"pocket": tr("Pocket"), "phone": tr("Phone")}
         for name, (width, height) in PAGES.items():
             self.page_box.addItem(
                 tr("{}, {} × {} mm").format(names.get(name, name), f"{width:g}", f"{height:g}"), name
             )
-        for box, value in ((self.round_box, in_hand.round), (self.hole_box, in_hand.hole)):
-            box.setCurrentIndex(max(box.findData(value), 0 if box.count() else -1))
         self._kind = self.kind_box.currentData()
         self.page_box.setCurrentIndex(self.page_box.findData(self._pages[self._kind]))
+
+    def _fill_numbers(self, number, hole):
+        """The event's name, its rounds and the holes; number, hole: what is to be chosen, if it is there."""
+        event = self.sheets.event
+        self.setWindowTitle(tr("Sheets: {}").format(event.name))
+        self.round_box.clear()
+        for one in event.rounds:
+            self.round_box.addItem(
+                f"{tr('Round {}').format(one.number)}  {one.played_on}".strip(), one.number
+            )
+        self.hole_box.clear()
+        for one in self.sheets.course.holes:
+            self.hole_box.addItem(hole_text(one.number, one.name, one.par), one.number)
+        for box, value in ((self.round_box, number), (self.hole_box, hole)):
+            box.setCurrentIndex(max(box.findData(value), 0 if box.count() else -1))
 
     # What is chosen
 
@@ -248,9 +308,12 @@ class SheetsDialog(QDialog):
             else ""
         )
         self.remarks.setVisible(bool(remarks))
+        self._enable_saving()
+        self._tell_page()
+
+    def _enable_saving(self):
         self.save_button.setEnabled(self.sheet is not None)
         self.save_button.setToolTip("" if self.sheet is not None else tr("There is no sheet to save."))
-        self._tell_page()
 
     def turn(self, step):
         """Leaf on by some pages, or back."""

@@ -5,10 +5,7 @@ The window stays open while the map is used. Nothing is written before OK, and t
 
 from dataclasses import replace
 
-from qgis.core import QgsCoordinateTransform, QgsCsException, QgsPointXY, QgsProject
-from qgis.gui import QgsVertexMarker
 from qgis.PyQt.QtCore import Qt
-from qgis.PyQt.QtGui import QColor
 from qgis.PyQt.QtWidgets import (
     QAbstractItemView,
     QApplication,
@@ -33,9 +30,9 @@ from .committee_figures import ask_file, copied_rows
 from .event_draft import EventDraft, same_settings
 from .event_settings import EventSettings
 from .length_table import ASKED, COLUMNS, Cell, LengthTable, figure, got_text, tenths
+from .map_marks import PlaceMark
 from .words import told_in, tr
 
-_DARK, _NAMED = QColor(20, 24, 28, 210), QColor("#ffd24a")
 _CLOSE_SCALE = 600.0
 """The scale at which a tee is shown."""
 
@@ -76,7 +73,6 @@ class TeesDialog(QDialog):
     def __init__(self, parent, in_hand, event, layers_to_write):
         super().__init__(parent)
         self.setObjectName("yardwright_tees")
-        self.setWindowTitle(tr("Flights and tees of “{}”").format(event.name))
         self.setWindowFlag(Qt.WindowType.WindowContextHelpButtonHint, False)
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.resize(min(1080, parent.screen().availableGeometry().width() - 60), 680)
@@ -84,7 +80,7 @@ class TeesDialog(QDialog):
         self.place = in_hand.place
         self.draft = EventDraft(event)
         self.round = in_hand.round if in_hand.round in self.draft.rounds else None
-        self._markers = []
+        self.mark = PlaceMark(in_hand.iface.mapCanvas())
         self._begun_with = event
         self._build()
         self._connections = [
@@ -101,7 +97,7 @@ class TeesDialog(QDialog):
 
     def let_go(self):
         """Listen to nothing any more, and clear the map."""
-        self._clear_map()
+        self.mark.put(None)
         while self._connections:
             signal, connection = self._connections.pop()
             signal.disconnect(connection)
@@ -231,6 +227,8 @@ class TeesDialog(QDialog):
 
     def refresh(self):
         """Show the draft as it is now."""
+        self.setWindowTitle(tr("Flights and tees of “{}”").format(self.draft.stored.name))
+        self.settings.name.setText(self.draft.stored.name)
         self._fill_rounds()
         course = self.in_hand.course()
         flights = [(key, flight.name) for key, flight in self.draft.flights.items()]
@@ -292,8 +290,14 @@ class TeesDialog(QDialog):
         return own
 
     def _enable(self):
-        problems = self.draft.problems()
-        if not problems and not same_settings(self._stored(), self._begun_with):
+        problems, stored = self.draft.problems(), self._stored()
+        if not problems and stored is None:
+            self.hint.setText(
+                tr("The course has no event “{}” any more. OK writes it anew, without any pins.").format(
+                    self.draft.stored.name
+                )
+            )
+        elif not problems and not same_settings(stored, self._begun_with):
             self.hint.setText(
                 tr("The event was changed elsewhere since this window opened. OK writes what stands here.")
             )
@@ -307,8 +311,8 @@ class TeesDialog(QDialog):
         self.out_button.setEnabled(bool(self.draft.flights))
 
     def _stored(self):
-        name = self._begun_with.name
-        return next((one for one in self.in_hand.events() if one.name == name), self._begun_with)
+        """The Event as the course has it now, by its other name too; None when it is gone."""
+        return self.in_hand.find_event(self.draft.stored.name, self.draft.stored.fid)
 
     def _refuse(self, text):
         self.hint.setText(text)
@@ -318,11 +322,17 @@ class TeesDialog(QDialog):
         """The course or the event was edited elsewhere: what nobody has changed here follows."""
         with self._told():
             stored = self._stored()
-            if not self.draft.changed() and not same_settings(stored, self._begun_with):
+            if (
+                stored is not None
+                and not self.draft.changed()
+                and not same_settings(stored, self._begun_with)
+            ):
                 self._begun_with = stored
                 self.draft = self.settings.draft = EventDraft(stored)
                 self.settings.show_draft()
                 self._fill_flights()
+            elif stored is not None:
+                self.draft.stored = stored
             self.refresh()
 
     def _course_changed(self):
@@ -447,7 +457,7 @@ class TeesDialog(QDialog):
 
     def _chosen(self):
         chosen = self.chosen()
-        self._clear_map()
+        self.mark.put(None)
         if chosen is None:
             self.detail.setText(
                 tr("Add a flight, then type the lengths of its holes.") if not self.draft.flights else ""
@@ -460,7 +470,8 @@ class TeesDialog(QDialog):
         place = self._place_on_map(cell.row)
         self.show_button.setEnabled(place is not None)
         if place is not None:
-            self._mark(place)
+            self.mark.put(place)
+            self._bring_in_sight(place)
 
     def _told_of(self, hole, key, cell):
         """All that is known of a cell, in sentences."""
@@ -496,40 +507,18 @@ class TeesDialog(QDialog):
 
     def _place_on_map(self, row):
         """Where the markers stand, in the map's CRS; None without a place, or beyond the map."""
-        layer = self.in_hand.layer("hole")
-        if row is None or row.x is None or layer is None:
-            return None
-        to_map = QgsCoordinateTransform(
-            layer.crs(),
-            self.in_hand.iface.mapCanvas().mapSettings().destinationCrs(),
-            QgsProject.instance().transformContext(),
-        )
-        try:
-            return to_map.transform(QgsPointXY(row.x, row.y))
-        except QgsCsException:
-            return None
+        from .turning import on_map
 
-    def _mark(self, place):
-        """Show the place, and move the map there where it is out of sight."""
+        return None if row is None or row.x is None else on_map(self.in_hand, (row.x, row.y))
+
+    def _bring_in_sight(self, place):
+        """Move the map to a place that is out of sight."""
         from .turning import in_view
 
         canvas = self.in_hand.iface.mapCanvas()
-        for colour, width, size in ((_DARK, 6, 20), (_NAMED, 3, 18)):
-            marker = QgsVertexMarker(canvas)
-            marker.setIconType(QgsVertexMarker.IconType.ICON_CIRCLE)
-            marker.setColor(colour)
-            marker.setPenWidth(width)
-            marker.setIconSize(size)
-            marker.setCenter(place)
-            self._markers.append(marker)
         if not in_view(canvas, [(place.x(), place.y())]):
             canvas.setCenter(place)
             canvas.refresh()
-
-    def _clear_map(self):
-        for marker in self._markers:
-            self.in_hand.iface.mapCanvas().scene().removeItem(marker)
-        self._markers = []
 
     def show_tee(self):
         """Zoom the map to the markers chosen."""
@@ -550,6 +539,6 @@ class TeesDialog(QDialog):
         problems = self.draft.problems()
         if problems:
             raise YardwrightError(problems[0], tr("Mend it, then try again."))
-        if self.draft.changed():
+        if self.draft.changed() or self._stored() is None:
             write_event(self.layers_to_write(), self.draft.event(), with_lengths=True)
         self.accept()

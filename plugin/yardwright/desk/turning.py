@@ -3,7 +3,14 @@
 import math
 
 import numpy as np
-from qgis.core import QgsCoordinateTransform, QgsGeometry, QgsPointXY, QgsProject, QgsRectangle
+from qgis.core import (
+    QgsCoordinateTransform,
+    QgsCsException,
+    QgsGeometry,
+    QgsPointXY,
+    QgsProject,
+    QgsRectangle,
+)
 
 from ..guide.windows import hole_points, up_of
 from ..measure.units import YARD
@@ -76,6 +83,23 @@ def map_places(canvas, course_crs, frame):
         return np.array([(place.x(), place.y()) for place in places])
 
     return transform
+
+
+def on_map(in_hand, place):
+    """A place (x, y) in the course's CRS as a QgsPointXY on the map; None for None, without a course, or
+    beyond what the map's projection knows."""
+    layer = in_hand.layer("hole")
+    if place is None or layer is None:
+        return None
+    to_map = QgsCoordinateTransform(
+        layer.crs(),
+        in_hand.iface.mapCanvas().mapSettings().destinationCrs(),
+        QgsProject.instance().transformContext(),
+    )
+    try:
+        return to_map.transform(QgsPointXY(*place))
+    except QgsCsException:
+        return None
 
 
 def in_view(canvas, points):

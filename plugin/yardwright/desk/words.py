@@ -8,6 +8,9 @@ from qgis.PyQt.QtCore import QCoreApplication
 from .. import how_to_get, missing_libraries
 from ..model.errors import YardwrightError
 
+_READ_S = 20
+"""So long a message stays that offers something, seconds."""
+
 
 def tr(text):
     """``text``, a literal, in the user's language; ``.format`` comes after."""
@@ -47,6 +50,23 @@ def told_in(bar):
             ),
             Qgis.MessageLevel.Critical,
         )
+
+
+def tell_done(bar, what, remedy, step):
+    """Good news in ``bar`` about a Step of ``editing``, with a button that undoes it."""
+    from qgis.PyQt.QtWidgets import QPushButton
+
+    item = bar.createMessage("Yardwright", f"{what} {remedy}".strip())
+    button = QPushButton(tr("Undo"), item)
+
+    def undo():
+        bar.popWidget(item)
+        with told_in(bar):
+            step.undo()
+
+    button.clicked.connect(undo)
+    item.layout().addWidget(button)
+    bar.pushWidget(item, Qgis.MessageLevel.Success, _READ_S)
 
 
 def tell(bar, what, remedy="", level=Qgis.MessageLevel.Warning):

@@ -38,9 +38,13 @@ class EventSheets:
     """
 
     def __init__(self, course, event, index=None, open_terrain=None):
+        self.open_terrain = open_terrain
+        self.look_at(course, event, index)
+
+    def look_at(self, course, event, index=None):
+        """Take another course and event, or what became of them."""
         self.course, self.event = course, event
         self.index = index or CourseIndex(course)
-        self.open_terrain = open_terrain
         self._pins, self._tees = {}, {}
 
     def pins(self, heights=False):

@@ -88,7 +88,7 @@ class Flight:
 
 @dataclass(frozen=True)
 class Event:
-    """All of one event. begins, ends: ISO days, "" where not said."""
+    """All of one event. begins, ends: ISO days, "" where not said. fid: the id of its own row, or None."""
 
     name: str
     begins: str = ""
@@ -98,6 +98,7 @@ class Event:
     lengths: tuple = ()
     pins: tuple = ()
     limits: Limits = field(default_factory=Limits)
+    fid: int = field(default=None, compare=False)
 
     def round(self, number):
         """The Round of that number, or None."""

@@ -115,6 +115,19 @@ class YardwrightAlgorithm(QgsProcessingAlgorithm):
             "Only these holes, such as 1,4,7-9. Empty: all holes.",
         )
 
+    def ask_tolerance(self, help_text):
+        """Add TOLERANCE in yards, optional; read it with ``self.tolerance``."""
+        self.ask(
+            QgsProcessingParameterNumber(
+                "TOLERANCE",
+                self.tr("Tolerance (yards)"),
+                QgsProcessingParameterNumber.Type.Double,
+                minValue=0.0,
+                optional=True,
+            ),
+            help_text,
+        )
+
     def ask_folder(self):
         """Add OUTPUT, the folder results go to; read it with ``self.folder``."""
         self.ask(
@@ -153,6 +166,12 @@ class YardwrightAlgorithm(QgsProcessingAlgorithm):
         from ..model.numbers import parse_holes
 
         return parse_holes(self.parameterAsString(parameters, "HOLES", context)) or None
+
+    def tolerance(self, parameters, context):
+        """TOLERANCE in yards, None where it is left empty."""
+        if parameters.get("TOLERANCE") is None:
+            return None
+        return self.parameterAsDouble(parameters, "TOLERANCE", context)
 
     def folder(self, parameters, context):
         """The absolute path of the folder OUTPUT, made if it was not there."""

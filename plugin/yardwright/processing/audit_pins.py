@@ -2,8 +2,6 @@
 
 from contextlib import closing
 
-from qgis.core import QgsProcessingParameterNumber
-
 from ..model.errors import YardwrightError
 from .committee import CommitteeAlgorithm
 
@@ -29,15 +27,8 @@ class AuditPins(CommitteeAlgorithm):
         self.ask_course()
         self.ask_event()
         self.ask_pins()
-        self.ask(
-            QgsProcessingParameterNumber(
-                "TOLERANCE",
-                self.tr("Tolerance (yards)"),
-                QgsProcessingParameterNumber.Type.Double,
-                minValue=0.0,
-                optional=True,
-            ),
-            "Pins further apart than this many yards are told. Empty: the event’s own setting.",
+        self.ask_tolerance(
+            "Pins further apart than this many yards are told. Empty: the event’s own setting."
         )
         self.ask_folder()
         self.ask_forms()
@@ -53,9 +44,7 @@ class AuditPins(CommitteeAlgorithm):
         from ..store.reading import read_course
         from ..store.tables import write_tables
 
-        tolerance = None
-        if parameters.get("TOLERANCE") is not None:
-            tolerance = self.parameterAsDouble(parameters, "TOLERANCE", context) * YARD
+        tolerance = self.tolerance(parameters, context)
         name = self.event_name(parameters, context)
         forms = self.forms(parameters, context)
         with closing(open_course(self.course(parameters, context))) as layers:
@@ -70,7 +59,7 @@ class AuditPins(CommitteeAlgorithm):
         given, bad = read_pins(path, course.settings.unit, name)
         self.refuse_or_tell(bad, path, parameters, context, feedback)
         feedback.setProgress(40)
-        rows = audit_pins(course, event, given, tolerance)
+        rows = audit_pins(course, event, given, None if tolerance is None else tolerance * YARD)
         if feedback.isCanceled():
             return {}
         folder = self.folder(parameters, context)

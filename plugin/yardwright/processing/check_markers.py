@@ -2,8 +2,6 @@
 
 from contextlib import closing
 
-from qgis.core import QgsProcessingParameterNumber
-
 from .algorithm import YardwrightAlgorithm
 
 
@@ -27,15 +25,8 @@ class CheckMarkers(YardwrightAlgorithm):
 
     def initAlgorithm(self, configuration=None):
         self.ask_course()
-        self.ask(
-            QgsProcessingParameterNumber(
-                "TOLERANCE",
-                self.tr("Tolerance (yards)"),
-                QgsProcessingParameterNumber.Type.Double,
-                minValue=0.0,
-                optional=True,
-            ),
-            "A marker further out than this many yards is off. Empty: the course’s own setting.",
+        self.ask_tolerance(
+            "A marker further out than this many yards is off. Empty: the course’s own setting."
         )
         self.ask_folder()
         self.ask_forms()
@@ -48,9 +39,7 @@ class CheckMarkers(YardwrightAlgorithm):
         from ..store.reading import read_course
         from ..store.tables import write_tables
 
-        tolerance = None
-        if parameters.get("TOLERANCE") is not None:
-            tolerance = self.parameterAsDouble(parameters, "TOLERANCE", context)
+        tolerance = self.tolerance(parameters, context)
         forms = self.forms(parameters, context)
         with closing(open_course(self.course(parameters, context))) as layers:
             course = read_course(layers)

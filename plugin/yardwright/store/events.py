@@ -30,6 +30,8 @@ _KEYS = {
 }
 """What tells the rows of a table apart."""
 _PARTS = ("event_round", "event_flight", "event_length", "pin")
+_NAMED_IN = {"event": "name", **dict.fromkeys((*_PARTS, "pin_decision"), "event")}
+"""Every kind that has rows of an event, with the field that names it."""
 _LIMITS = {
     "margin": ("margin_yd", YARD),
     "slope_pct": ("slope_pct", 1.0),
@@ -120,7 +122,8 @@ def _event_rows(course_layers, problems):
     for fid, values, _ in _told_apart(course_layers, "event", problems):
         limits = _limits(fid, values, problems)
         name = values["name"]
-        events[name] = Event(name, values.get("begins", ""), values.get("ends", ""), limits=limits)
+        begins, ends = values.get("begins", ""), values.get("ends", "")
+        events[name] = Event(name, begins, ends, limits=limits, fid=fid)
     return events
 
 
@@ -289,19 +292,64 @@ def copy_event(course_layers, name, new_name, with_pins=False):
     Raises YardwrightError when there is no such event, or one of the new name.
     """
     new_name = _name(new_name)
-    events = {event.name: event for event in read_events(course_layers)}
-    if name not in events:
-        raise YardwrightError(
-            say("There is no event “{name}”.", name=name), say("Choose one of those there are.")
-        )
-    if new_name in events:
-        raise YardwrightError(
-            say("There is an event “{name}” already.", name=new_name), say("Give the copy another name.")
-        )
+    names = _names(course_layers, name)
+    refuse_name(new_name, names)
     change = _Change(course_layers)
     for kind in ("event", *(part for part in _PARTS if part != "pin" or with_pins)):
         change.copy(kind, name, new_name)
     change.write()
+
+
+def rows_of_event(course_layers, name):
+    """``{kind: [ids]}`` of all rows that name an event, the decisions on its pins among them; only kinds that
+    have any, in the order of the tables."""
+    found = {}
+    for kind, field in _NAMED_IN.items():
+        fids = [fid for fid, values, _ in read_rows(course_layers, kind, []) if values.get(field) == name]
+        if fids:
+            found[kind] = fids
+    return found
+
+
+def rename_event(course_layers, name, new_name):
+    """Give an event another name, in all rows that say it. Raises YardwrightError when there is no such
+    event, or another one of the new name."""
+    new_name = _name(new_name)
+    refuse_name(new_name, [one for one in _names(course_layers, name) if one != name])
+    rows = rows_of_event(course_layers, name)
+    with editing(course_layers, rows) as edit:
+        for kind, fids in rows.items():
+            edit.change(kind, {fid: {_NAMED_IN[kind]: new_name} for fid in fids})
+
+
+def remove_event(course_layers, name):
+    """Take an event out with all that is its own: rounds, flights, lengths, pins and the decisions on them.
+    Raises YardwrightError when there is no such event."""
+    _names(course_layers, name)
+    rows = rows_of_event(course_layers, name)
+    with editing(course_layers, rows) as edit:
+        for kind, fids in rows.items():
+            edit.delete(kind, fids)
+
+
+def refuse_name(name, names):
+    """Raise YardwrightError where a new event's name is that of one there is, but for capitals: their files
+    would go by one name."""
+    taken = next((one for one in names if one.casefold() == name.strip().casefold()), None)
+    if taken is not None:
+        raise YardwrightError(
+            say("There is an event “{name}” already.", name=taken), say("Choose another name.")
+        )
+
+
+def _names(course_layers, name):
+    """The names of all events, of which ``name`` must be one."""
+    names = [event.name for event in read_events(course_layers)]
+    if name not in names:
+        raise YardwrightError(
+            say("There is no event “{name}”.", name=name), say("Choose one of those there are.")
+        )
+    return names
 
 
 def log_decision(course_layers, decision):

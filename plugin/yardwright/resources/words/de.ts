@@ -144,6 +144,11 @@
         <translation>&amp;Aktualisieren</translation>
     </message>
     <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>&amp;Rename…</source>
+        <translation>&amp;Umbenennen…</translation>
+    </message>
+    <message>
         <location filename="../../desk/checks_panel.py"/>
         <source>&amp;Repair</source>
         <translation>&amp;Reparieren</translation>
@@ -744,6 +749,11 @@
         <translation>Mitte</translation>
     </message>
     <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>Change</source>
+        <translation>Ändern</translation>
+    </message>
+    <message>
         <location filename="../../desk/toolbar.py"/>
         <source>Chec&amp;ks panel</source>
         <translation>Bedienfeld „Prüfun&amp;g“</translation>
@@ -1004,6 +1014,11 @@
         <translation>Für den neuen Platz einen anderen Namen wählen oder zuerst die alte Datei verschieben.</translation>
     </message>
     <message>
+        <location filename="../../store/events.py"/>
+        <source>Choose another name.</source>
+        <translation>Einen anderen Namen wählen.</translation>
+    </message>
+    <message>
         <location filename="../../guide/windows.py"/>
         <source>Choose another size in millimetres or other dots per inch.</source>
         <translation>Eine andere Größe in Millimetern oder andere Punkte pro Zoll wählen.</translation>
@@ -1068,11 +1083,6 @@
         <location filename="../../imagery/window.py"/>
         <source>Close programs that show them (remove their layers in QGIS too) and run again.</source>
         <translation>Programme schließen, die sie anzeigen (auch ihre Layer in QGIS entfernen), und erneut ausführen.</translation>
-    </message>
-    <message>
-        <location filename="../../desk/auditing.py"/>
-        <source>Close the audit, and choose another event.</source>
-        <translation>Abgleich schließen und ein anderes Wettspiel wählen.</translation>
     </message>
     <message>
         <location filename="../../measure/checks_of_drawing.py"/>
@@ -1286,6 +1296,11 @@
         <location filename="../../model/kinds.py"/>
         <source>Decision on a pin</source>
         <translation>Entscheidung über eine Lochposition</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>Decisions on pins</source>
+        <translation>Entscheidungen über Lochpositionen</translation>
     </message>
     <message>
         <location filename="../../measure/checks_of_holes.py"/>
@@ -1670,6 +1685,7 @@
         <translation>Gruppe eines Wettspiels</translation>
     </message>
     <message>
+        <location filename="../../desk/event_panel.py"/>
         <location filename="../../desk/tees_dialog.py"/>
         <source>Flights</source>
         <translation>Gruppen</translation>
@@ -1920,11 +1936,6 @@
         <translation>Die Art (KIND) der Objekte angeben, um sie als einfache Vektordatei zu übernehmen.</translation>
     </message>
     <message>
-        <location filename="../../store/events.py"/>
-        <source>Give the copy another name.</source>
-        <translation>Der Kopie einen anderen Namen geben.</translation>
-    </message>
-    <message>
         <location filename="../../measure/checks_of_holes.py"/>
         <source>Give the hole an approach distance.</source>
         <translation>Der Bahn eine Annäherungsentfernung geben.</translation>
@@ -1953,6 +1964,11 @@
         <location filename="../../model/kinds.py"/>
         <source>Given by</source>
         <translation>Angegeben durch</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>Gives the event another name, or takes it out with all that belongs to it.</source>
+        <translation>Gibt dem Wettspiel einen anderen Namen oder nimmt es mit allem heraus, was dazugehört.</translation>
     </message>
     <message>
         <location filename="../../desk/drawing_bar.py"/>
@@ -2066,6 +2082,21 @@
         <location filename="../../store/styling.py"/>
         <source>Hole</source>
         <translation>Bahn</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>Hole {hole}: no hole can be cut, for all ground {margin} from the margin is steeper than {slope} %.</source>
+        <translation>Bahn {hole}: Es kann kein Loch gesetzt werden, denn aller Boden, der {margin} vom Rand entfernt ist, ist steiler als {slope} %.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>Hole {hole}: no hole can be cut, for no place is {margin} from the green’s margin.</source>
+        <translation>Bahn {hole}: Es kann kein Loch gesetzt werden, denn keine Stelle ist {margin} vom Rand des Grüns entfernt.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>Hole {hole}: no hole can be cut, for what margin and slope leave lies within {apart} of holes of earlier rounds.</source>
+        <translation>Bahn {hole}: Es kann kein Loch gesetzt werden, denn was Rand und Neigung übrig lassen, liegt näher als {apart} an Löchern früherer Runden.</translation>
     </message>
     <message>
         <location filename="../../guide/sheets.py"/>
@@ -2297,6 +2328,11 @@
         <translation>Vom Rand herein oder rechts der Annäherungslinie</translation>
     </message>
     <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>It can be undone, and the course file keeps it until the layers are saved.</source>
+        <translation>Es lässt sich rückgängig machen, und die Platzdatei behält es, bis die Layer gespeichert werden.</translation>
+    </message>
+    <message>
         <location filename="../../store/recovery.py"/>
         <source>It is kept as “{path}”.</source>
         <translation>Sie bleibt als „{path}“ erhalten.</translation>
@@ -2469,6 +2505,7 @@
         <translation>Länge für einen Flight</translation>
     </message>
     <message>
+        <location filename="../../desk/event_panel.py"/>
         <location filename="../../desk/figures.py"/>
         <location filename="../../desk/tees_dialog.py"/>
         <source>Lengths</source>
@@ -2553,6 +2590,16 @@
         <location filename="../../desk/propose_dialog.py"/>
         <source>Locations proposed: {}, ticked: {}. Nothing is written yet.</source>
         <translation>Vorgeschlagene Lochpositionen: {}, angehakt: {}. Noch ist nichts geschrieben.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/propose_dialog.py"/>
+        <source>Look a&amp;gain</source>
+        <translation>&amp;Neu suchen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/propose_dialog.py"/>
+        <source>Look again</source>
+        <translation>Neu suchen</translation>
     </message>
     <message>
         <location filename="../../measure/checks_of_holes.py"/>
@@ -2863,6 +2910,11 @@
         <location filename="../../desk/event_dialog.py"/>
         <source>New event</source>
         <translation>Neues Wettspiel</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>New event “{}”</source>
+        <translation>Neues Wettspiel „{}“</translation>
     </message>
     <message>
         <location filename="../../desk/event_panel.py"/>
@@ -3375,6 +3427,7 @@
     </message>
     <message>
         <location filename="../../desk/audit_dialog.py"/>
+        <location filename="../../desk/event_panel.py"/>
         <location filename="../../desk/propose_dialog.py"/>
         <source>Pins</source>
         <translation>Löcher</translation>
@@ -3513,6 +3566,11 @@
         <translation>Druck</translation>
     </message>
     <message>
+        <location filename="../../desk/propose_dialog.py"/>
+        <source>Proposes locations for the event and its greens as they are now.</source>
+        <translation>Schlägt Lochpositionen für das Wettspiel und seine Grüns vor, wie sie jetzt sind.</translation>
+    </message>
+    <message>
         <location filename="../../desk/event_panel.py"/>
         <source>Proposes locations for the holes and rounds that have none: fair, in balance, and apart from those of earlier rounds. You choose what is taken over.</source>
         <translation>Schlägt Lochpositionen für Bahnen und Runden vor, die noch keine haben: fair, ausgewogen und mit Abstand zu früheren Runden. Was übernommen wird, wird gewählt.</translation>
@@ -3561,6 +3619,11 @@
         <location filename="../../desk/toolbar.py"/>
         <source>QGIS’s Processing is not there, and this needs it.</source>
         <translation>Die Verarbeitung von QGIS fehlt, wird hier aber gebraucht.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>Re&amp;move…</source>
+        <translation>&amp;Entfernen…</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -3650,10 +3713,40 @@
         <translation>Bemerkungen zu diesem Blatt: {}</translation>
     </message>
     <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>Remove</source>
+        <translation>Entfernen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>Remove the event “{}” with all that belongs to it?</source>
+        <translation>Das Wettspiel „{}“ mit allem entfernen, was dazugehört?</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>Remove the event?</source>
+        <translation>Wettspiel entfernen?</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>Remove “{}”</source>
+        <translation>„{}“ entfernen</translation>
+    </message>
+    <message>
         <location filename="../../store/committee.py"/>
         <location filename="../../store/scorecard.py"/>
         <source>Rename or delete one of them.</source>
         <translation>Eine davon umbenennen oder löschen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_dialog.py"/>
+        <source>Rename “{}”</source>
+        <translation>„{}“ umbenennen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>Rename “{}” to “{}”</source>
+        <translation>„{}“ in „{}“ umbenennen</translation>
     </message>
     <message>
         <location filename="../../desk/audit_dialog.py"/>
@@ -3753,6 +3846,7 @@
     </message>
     <message>
         <location filename="../../desk/event_dialog.py"/>
+        <location filename="../../desk/event_panel.py"/>
         <location filename="../../desk/event_settings.py"/>
         <source>Rounds</source>
         <translation>Runden</translation>
@@ -3827,6 +3921,12 @@
         <location filename="../../desk/audit_dialog.py"/>
         <source>Save ta&amp;ble…</source>
         <translation>&amp;Tabelle speichern…</translation>
+    </message>
+    <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <location filename="../../desk/event_panel.py"/>
+        <source>Save the layers to keep it.</source>
+        <translation>Die Layer speichern, damit es bleibt.</translation>
     </message>
     <message>
         <location filename="../../desk/sheets_dialog.py"/>
@@ -4053,6 +4153,11 @@
         <location filename="../../desk/pin_table.py"/>
         <source>Slope: {}</source>
         <translation>Gefälle: {}</translation>
+    </message>
+    <message>
+        <location filename="../../desk/editing.py"/>
+        <source>Something was changed or saved since: undo step by step in the layers themselves.</source>
+        <translation>Seither wurde etwas geändert oder gespeichert: Schritt für Schritt in den Layern selbst rückgängig machen.</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -4450,8 +4555,8 @@
     </message>
     <message>
         <location filename="../../desk/audit_dialog.py"/>
-        <source>The committee’s figures and ours. A double click or Enter shows the green on the map; Del leaves the rows chosen open.</source>
-        <translation>Die Maße der Spielleitung und unsere. Doppelklick oder Eingabetaste zeigt das Grün auf der Karte; Entf lässt die gewählten Zeilen offen.</translation>
+        <source>The committee’s figures and ours. The row that is clicked, or reached by keys, is shown on the map: both pins, and how far apart they are. Del leaves what is chosen open.</source>
+        <translation>Die Maße der Spielleitung und unsere. Die Zeile, die angeklickt oder mit Tasten erreicht wird, zeigt die Karte: beide Lochpositionen und wie weit sie auseinanderliegen. Entf lässt das Gewählte offen.</translation>
     </message>
     <message>
         <location filename="../../desk/audit_dialog.py"/>
@@ -4544,9 +4649,20 @@
         <translation>Die Platzdatei. Sie lässt sich einem Projekt hinzufügen oder mit „Objekte einlesen“ füllen.</translation>
     </message>
     <message>
+        <location filename="../../desk/audit_dialog.py"/>
+        <source>The course has no event “{}” any more, so there is nothing to compare. Undo its removal, or close this window.</source>
+        <translation>Der Platz hat kein Wettspiel „{}“ mehr, also gibt es nichts zu vergleichen. Das Entfernen rückgängig machen oder dieses Fenster schließen.</translation>
+    </message>
+    <message>
         <location filename="../../desk/auditing.py"/>
+        <location filename="../../desk/sheets_dialog.py"/>
         <source>The course has no event “{}” any more.</source>
         <translation>Der Platz hat kein Wettspiel „{}“ mehr.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/tees_dialog.py"/>
+        <source>The course has no event “{}” any more. OK writes it anew, without any pins.</source>
+        <translation>Der Platz hat kein Wettspiel „{}“ mehr. OK schreibt es neu, ohne Lochpositionen.</translation>
     </message>
     <message>
         <location filename="../../processing/audit_pins.py"/>
@@ -4658,6 +4774,11 @@
         <location filename="../../desk/event_panel.py"/>
         <source>The event has no round yet: add one.</source>
         <translation>Das Wettspiel hat noch keine Runde: eine hinzufügen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/propose_dialog.py"/>
+        <source>The event or its greens were changed since these locations were looked for, so they are not placed. Look again first.</source>
+        <translation>Das Wettspiel oder seine Grüns wurden geändert, seit diese Lochpositionen gesucht wurden; deshalb werden sie nicht gesetzt. Erst neu suchen.</translation>
     </message>
     <message>
         <location filename="../../desk/tees_dialog.py"/>
@@ -4948,6 +5069,11 @@
         <translation>Die Länge der Bahn von jedem Abschlagset, was die Scorekarte sagt und ob das Par zur Länge passt. Eine kursive Zeile hat eine Bemerkung: darauf zeigen.</translation>
     </message>
     <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>The limits stand under “Flights and tees”.</source>
+        <translation>Die Grenzen stehen unter „Gruppen und Abschläge“.</translation>
+    </message>
+    <message>
         <location filename="../../measure/checks_of_holes.py"/>
         <source>The line of play crosses itself.</source>
         <translation>Die Spiellinie kreuzt sich selbst.</translation>
@@ -5094,8 +5220,8 @@
     </message>
     <message>
         <location filename="../../desk/event_panel.py"/>
-        <source>The round whose pins are shown and placed.</source>
-        <translation>Die Runde, deren Lochpositionen gezeigt und gesetzt werden.</translation>
+        <source>The round whose pins are shown and placed. On the map the pins of other rounds are smaller and paler, each with the number of its round; those of other events are paler still.</source>
+        <translation>Die Runde, deren Lochpositionen gezeigt und gesetzt werden. Auf der Karte sind die Lochpositionen anderer Runden kleiner und blasser, jede mit der Nummer ihrer Runde; die anderer Wettspiele sind noch blasser.</translation>
     </message>
     <message>
         <location filename="../../desk/sheets_dialog.py"/>
@@ -5448,6 +5574,11 @@
         <translation>Dieses QGIS wurde ohne den OpenStreetMap-Treiber von GDAL gebaut.</translation>
     </message>
     <message>
+        <location filename="../../desk/editing.py"/>
+        <source>This can no longer be undone from here.</source>
+        <translation>Das lässt sich von hier aus nicht mehr rückgängig machen.</translation>
+    </message>
+    <message>
         <location filename="../../store/tables.py"/>
         <source>This computer's GDAL cannot write {form}.</source>
         <translation>Das GDAL dieses Rechners kann {form} nicht schreiben.</translation>
@@ -5544,8 +5675,7 @@
         <translation>Bis zum nächsten Punkt des Grünrands</translation>
     </message>
     <message>
-        <location filename="../../processing/audit_pins.py"/>
-        <location filename="../../processing/check_markers.py"/>
+        <location filename="../../processing/algorithm.py"/>
         <source>Tolerance (yards)</source>
         <translation>Toleranz (Yards)</translation>
     </message>
@@ -5645,9 +5775,24 @@
         <translation>Unter dem Mauszeiger</translation>
     </message>
     <message>
+        <location filename="../../desk/words.py"/>
+        <source>Undo</source>
+        <translation>Rückgängig</translation>
+    </message>
+    <message>
         <location filename="../../desk/draw_tool.py"/>
         <source>Undo it, or move its corners with the vertex tool.</source>
         <translation>Rückgängig machen oder die Ecken mit dem Stützpunktwerkzeug verschieben.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/auditing.py"/>
+        <source>Undo its removal, or close the audit.</source>
+        <translation>Das Entfernen rückgängig machen oder den Abgleich schließen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/sheets_dialog.py"/>
+        <source>Undo its removal, or close this window.</source>
+        <translation>Das Entfernen rückgängig machen oder dieses Fenster schließen.</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -5740,8 +5885,8 @@
     </message>
     <message>
         <location filename="../../desk/propose_dialog.py"/>
-        <source>What is ticked is placed. A tick at a round holds for all its holes.</source>
-        <translation>Was angehakt ist, wird gesetzt. Ein Haken an einer Runde gilt für alle ihre Bahnen.</translation>
+        <source>What is ticked is placed. A tick at a round holds for all its holes. The location chosen is shown on the map.</source>
+        <translation>Was angehakt ist, wird gesetzt. Ein Haken an einer Runde gilt für alle ihre Bahnen. Die gewählte Lochposition zeigt die Karte.</translation>
     </message>
     <message>
         <location filename="../../desk/event_settings.py"/>
@@ -5927,6 +6072,11 @@
         <location filename="../../desk/tees_dialog.py"/>
         <source>Who plays the same lengths, and the tee set whose tees they play from.</source>
         <translation>Wer dieselben Längen spielt, und das Abschlagset, von dessen Abschlägen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>Why no hole can be cut on the green of the hole in hand.</source>
+        <translation>Warum auf dem Grün dieser Bahn kein Loch gesetzt werden kann.</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -7078,6 +7228,7 @@
     </message>
     <message>
         <location filename="../../desk/audit_dialog.py"/>
+        <location filename="../../desk/map_marks.py"/>
         <location filename="../../model/kinds.py"/>
         <source>ours</source>
         <translation>unsere</translation>
@@ -7640,6 +7791,7 @@
     </message>
     <message>
         <location filename="../../desk/audit_dialog.py"/>
+        <location filename="../../desk/map_marks.py"/>
         <location filename="../../model/kinds.py"/>
         <source>theirs</source>
         <translation>ihre</translation>
@@ -8419,8 +8571,8 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
     </message>
     <message>
         <location filename="../../desk/audit_dialog.py"/>
-        <source>{} of the committee’s were taken over, {} of ours kept. Save the layers to keep it.</source>
-        <translation>{} der Spielleitung übernommen, {} von unseren behalten. Die Layer speichern, damit es bleibt.</translation>
+        <source>{} of the committee’s were taken over, {} of ours kept.</source>
+        <translation>{} der Spielleitung übernommen, {} von unseren behalten.</translation>
     </message>
     <message>
         <location filename="../../desk/dates_panel.py"/>
@@ -8750,9 +8902,19 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <translation>„{}“ ist kein lesbarer Vektorlayer.</translation>
     </message>
     <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>“{}” is now called “{}”.</source>
+        <translation>„{}“ heißt jetzt „{}“.</translation>
+    </message>
+    <message>
         <location filename="../../desk/audit_dialog.py"/>
         <source>“{}” is there already. Replace it?</source>
         <translation>„{}“ gibt es schon. Ersetzen?</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_panel.py"/>
+        <source>“{}” was removed.</source>
+        <translation>„{}“ wurde entfernt.</translation>
     </message>
     <message>
         <location filename="../../desk/audit_dialog.py"/>
