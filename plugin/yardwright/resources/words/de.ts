@@ -3730,7 +3730,7 @@
     <message>
         <location filename="../../desk/event_panel.py"/>
         <source>Remove “{}”</source>
-        <translation>„{}“ entfernen</translation>
+        <translation>Entfernen: „{}“</translation>
     </message>
     <message>
         <location filename="../../store/committee.py"/>
@@ -3741,12 +3741,12 @@
     <message>
         <location filename="../../desk/event_dialog.py"/>
         <source>Rename “{}”</source>
-        <translation>„{}“ umbenennen</translation>
+        <translation>Umbenennen: „{}“</translation>
     </message>
     <message>
         <location filename="../../desk/event_panel.py"/>
         <source>Rename “{}” to “{}”</source>
-        <translation>„{}“ in „{}“ umbenennen</translation>
+        <translation>Umbenennen: „{}“ in „{}“</translation>
     </message>
     <message>
         <location filename="../../desk/audit_dialog.py"/>
