@@ -196,6 +196,8 @@ def test_a_location_is_shown_on_the_map(dialog, panel):  # noqa: F811
 
 def test_what_was_proposed_for_something_else_is_not_placed(panel, qtbot):  # noqa: F811
     """A pin placed by hand meanwhile would be replaced by the one proposed for its hole."""
+    from yardwright.store.events import rename_event
+
     dialog = opened(panel, qtbot)
     assert len(dialog.chosen()) == 4
     type_in(panel, 1, on="10", off="5", off_from="left")
@@ -216,8 +218,21 @@ def test_what_was_proposed_for_something_else_is_not_placed(panel, qtbot):  # no
     with qtbot.waitSignal(panel.in_hand.edited, timeout=3000):
         assert layer.addFeature(row)
     assert dialog.place_button.isEnabled()
+    # Nor is another name, which they are placed under.
+    rename_event(panel._layers(), "Heron Cup", "Wren Cup")
+    qtbot.waitUntil(lambda: "Wren Cup" in dialog.windowTitle(), timeout=3000)
     dialog.place_button.click()
+    assert [one.name for one in panel.in_hand.events()] == ["Wren Cup"]
     assert (1, 1, "figures") in pins(panel) and len(pins(panel)) == 4
+
+
+def test_a_proposal_for_an_event_that_is_gone_says_so(panel, qtbot):  # noqa: F811
+    from yardwright.store.events import remove_event
+
+    dialog = opened(panel, qtbot)
+    remove_event(panel._layers(), "Heron Cup")
+    qtbot.waitUntil(lambda: not dialog.place_button.isEnabled(), timeout=3000)
+    assert "no event “Heron Cup” any more" in dialog.head.text() and not dialog.again_button.isEnabled()
 
 
 def test_nothing_to_propose_is_said(panel, qtbot):  # noqa: F811

@@ -199,7 +199,6 @@ def drive(desk):
                 panel.round_box.currentData(),
             ]
         )
-        desk.shot(f"audit_map_{hole}")
         desk.screen_shot(f"audit_{hole}")
         yield 400
         desk.click(audit.theirs_button if side == "theirs" else audit.ours_button)

@@ -727,8 +727,6 @@ class DatesPanel(QgsDockWidget):
         self._styles = styles
         self.canvas.setLayerStyleOverrides({**others, **styles})
         self.canvas.refresh()
-        if self.linked is not None:
-            self.linked.follow_layers()
 
     # A raster becomes a date
 

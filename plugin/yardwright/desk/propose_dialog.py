@@ -190,16 +190,23 @@ class ProposalDialog(QDialog):
         """What was proposed for another event, or other greens, is not placed."""
         event = self.in_hand.find_event(self.event.name, self.event.fid)
         stale = event is None or _matters(self.in_hand.course(), event) != _matters(self.course, self.event)
+        if not stale and event.name != self.event.name:
+            self.event = event
+            self._entitle()
         if stale != self.stale:
             self.stale = stale
             self._ticked()
         self.again_button.setEnabled(event is not None)
+
+    def _entitle(self):
+        self.setWindowTitle(tr("Locations proposed for “{}”").format(self.event.name))
 
     def look_again(self):
         """Propose anew for what the event and its greens are now."""
         self.event = self.in_hand.find_event(self.event.name, self.event.fid)
         self.course = self.in_hand.course()
         self.stale = False
+        self._entitle()
         self.begin()
 
     def _course_changed(self):
@@ -226,7 +233,7 @@ class ProposalDialog(QDialog):
     # The surface
 
     def _build(self):
-        self.setWindowTitle(tr("Locations proposed for “{}”").format(self.event.name))
+        self._entitle()
         self.setWindowFlag(Qt.WindowType.WindowContextHelpButtonHint, False)
         self.resize(860, 700)
         QgsGui.enableAutoGeometryRestore(self)
@@ -483,6 +490,9 @@ class ProposalDialog(QDialog):
             self.head.setText(self._told(len(chosen)))
 
     def _told(self, chosen):
+        if self.stale and self.in_hand.find_event(self.event.name, self.event.fid) is None:
+            gone = tr("The course has no event “{}” any more.").format(self.event.name)
+            return f"{gone} {tr('Undo its removal, or close this window.')}"
         if self.stale:
             return tr(
                 "The event or its greens were changed since these locations were looked for, so they are not "
@@ -544,7 +554,7 @@ class ProposalDialog(QDialog):
 
 def _matters(course, event):
     """What of a course and an Event a proposal is made from: two are equal when it would be the same."""
-    pins = tuple(replace(pin, fid=None, note="") for pin in event.pins)
+    pins = tuple(replace(pin, event="", fid=None, note="") for pin in event.pins)
     greens = {one.fid: (one.holes, one.geometry.wkb) for one in course.features if one.kind == "green"}
     lines = {hole.number: hole.line.wkb for hole in course.holes if hole.line is not None}
     return event.rounds, event.limits, pins, sorted(greens.values()), lines

@@ -4655,6 +4655,7 @@
     </message>
     <message>
         <location filename="../../desk/auditing.py"/>
+        <location filename="../../desk/propose_dialog.py"/>
         <location filename="../../desk/sheets_dialog.py"/>
         <source>The course has no event “{}” any more.</source>
         <translation>Der Platz hat kein Wettspiel „{}“ mehr.</translation>
@@ -5790,6 +5791,7 @@
         <translation>Das Entfernen rückgängig machen oder den Abgleich schließen.</translation>
     </message>
     <message>
+        <location filename="../../desk/propose_dialog.py"/>
         <location filename="../../desk/sheets_dialog.py"/>
         <source>Undo its removal, or close this window.</source>
         <translation>Das Entfernen rückgängig machen oder dieses Fenster schließen.</translation>
