@@ -329,6 +329,11 @@
         <translation>Eine Zeile muss round,hole,on,off,from lauten; green_depth darf folgen.</translation>
     </message>
     <message>
+        <location filename="../../guide/pdf_join.py"/>
+        <source>A link on page {page} leads to “{to}”, which is not there.</source>
+        <translation>Ein Verweis auf Seite {page} führt zu „{to}“, das es nicht gibt.</translation>
+    </message>
+    <message>
         <location filename="../../guide/windows.py"/>
         <source>A margin of {margin} mm leaves nothing of {width} x {height} mm.</source>
         <translation>Ein Rand von {margin} mm lässt von {width} x {height} mm nichts übrig.</translation>
@@ -814,6 +819,11 @@
         <translation>Prüfen, ob auf dem Datenträger Platz ist und im Ordner geschrieben werden darf.</translation>
     </message>
     <message>
+        <location filename="../../guide/pdf_objects.py"/>
+        <source>Check that the file is there and that you may read it.</source>
+        <translation>Prüfen, ob die Datei vorhanden ist und gelesen werden darf.</translation>
+    </message>
+    <message>
         <location filename="../../imagery/image.py"/>
         <location filename="../../imagery/terrain.py"/>
         <source>Check that the file is there and whole, and opens in QGIS as a raster layer.</source>
@@ -826,6 +836,7 @@
     </message>
     <message>
         <location filename="../../guide/painted_sheets.py"/>
+        <location filename="../../guide/pdf_join.py"/>
         <source>Check that there is room on the disk and try again.</source>
         <translation>Prüfen, ob auf dem Datenträger Platz ist, dann erneut versuchen.</translation>
     </message>
@@ -871,6 +882,11 @@
         <location filename="../../guide/sheet_cells.py"/>
         <source>Choose 1:{limit} or a smaller scale.</source>
         <translation>1:{limit} oder einen kleineren Maßstab wählen.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/pdf_objects.py"/>
+        <source>Choose a PDF file, or make the page anew.</source>
+        <translation>Eine PDF-Datei wählen oder die Seite neu erzeugen.</translation>
     </message>
     <message>
         <location filename="../../store/course_file.py"/>
@@ -922,6 +938,11 @@
         <location filename="../../guide/sheets.py"/>
         <source>Choose a larger page.</source>
         <translation>Eine größere Seite wählen.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/pdf_join.py"/>
+        <source>Choose a larger sheet.</source>
+        <translation>Einen größeren Bogen wählen.</translation>
     </message>
     <message>
         <location filename="../../store/course_file.py"/>
@@ -1024,6 +1045,11 @@
         <translation>Eine andere Größe in Millimetern oder andere Punkte pro Zoll wählen.</translation>
     </message>
     <message>
+        <location filename="../../guide/pdf_join.py"/>
+        <source>Choose at least one page.</source>
+        <translation>Mindestens eine Seite wählen.</translation>
+    </message>
+    <message>
         <location filename="../../desk/dates_panel.py"/>
         <source>Choose it and press “Make it a date”.</source>
         <translation>Auswählen und „Als Bilddatum aufnehmen“ drücken.</translation>
@@ -1032,6 +1058,11 @@
         <location filename="../../measure/checks_of_holes.py"/>
         <source>Choose its tee set in the form; several with commas between them.</source>
         <translation>Das Abschlagset im Formular wählen; mehrere mit Kommas dazwischen.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/pdf_objects.py"/>
+        <source>Choose one of its {count} pages.</source>
+        <translation>Eine der {count} Seiten wählen.</translation>
     </message>
     <message>
         <location filename="../../store/events.py"/>
@@ -1895,6 +1926,11 @@
         <translation>Jedem Grün nur die Bahnen zuordnen, die auf es gespielt werden.</translation>
     </message>
     <message>
+        <location filename="../../guide/pdf_join.py"/>
+        <source>Give each page a name of its own.</source>
+        <translation>Jeder Seite einen eigenen Namen geben.</translation>
+    </message>
+    <message>
         <location filename="../../measure/checks_of_holes.py"/>
         <source>Give each tee the tee set that plays from it.</source>
         <translation>Jedem Abschlag das Abschlagset zuordnen, das von ihm spielt.</translation>
@@ -1959,6 +1995,11 @@
         <location filename="../../store/scorecard.py"/>
         <source>Give the tee set another name.</source>
         <translation>Dem Abschlagset einen anderen Namen geben.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/pdf_join.py"/>
+        <source>Give the thickness of one sheet; common paper has about 0.1 mm.</source>
+        <translation>Die Dicke eines Bogens angeben; übliches Papier hat etwa 0,1 mm.</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -2517,6 +2558,11 @@
         <translation>Gelesene Längen</translation>
     </message>
     <message>
+        <location filename="../../guide/pdf_join.py"/>
+        <source>Let it lead to a page of the book or to a web address (https://…).</source>
+        <translation>Ihn zu einer Seite des Buchs oder zu einer Webadresse (https://…) führen lassen.</translation>
+    </message>
+    <message>
         <location filename="../../model/kinds.py"/>
         <source>Licence</source>
         <translation>Lizenz</translation>
@@ -2674,6 +2720,21 @@
         <translation>Eine neue, leere Platzdatei anlegen und öffnen</translation>
     </message>
     <message>
+        <location filename="../../guide/pdf_join.py"/>
+        <source>Make a page of at least 2 and at most 5000 mm.</source>
+        <translation>Eine Seite von mindestens 2 und höchstens 5000 mm erzeugen.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/pdf_join.py"/>
+        <source>Make all pages of a booklet equally large.</source>
+        <translation>Alle Seiten einer Broschüre gleich groß anlegen.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/pdf_join.py"/>
+        <source>Make it as large as the book’s pages, with the same bleed on all sides.</source>
+        <translation>Sie so groß wie die Seiten des Buchs anlegen, mit gleicher Beschnittzugabe an allen Seiten.</translation>
+    </message>
+    <message>
         <location filename="../../store/course_file.py"/>
         <source>Make it first, or choose another folder.</source>
         <translation>Ihn zuerst anlegen oder einen anderen Ordner wählen.</translation>
@@ -2682,6 +2743,11 @@
         <location filename="../../desk/dates_panel.py"/>
         <source>Make the chosen raster layer one of the course’s dates</source>
         <translation>Den gewählten Rasterlayer als Bilddatum des Platzes aufnehmen</translation>
+    </message>
+    <message>
+        <location filename="../../guide/pdf_objects.py"/>
+        <source>Make the page anew, or take another copy of the file.</source>
+        <translation>Die Seite neu erzeugen oder eine andere Kopie der Datei nehmen.</translation>
     </message>
     <message>
         <location filename="../../desk/dates.py"/>
@@ -3337,6 +3403,11 @@
         <translation>Seite</translation>
     </message>
     <message>
+        <location filename="../../guide/pdf_join.py"/>
+        <source>Page {page} (“{path}”) measures {size} mm, the first page {first} mm.</source>
+        <translation>Seite {page} („{path}“) misst {size} mm, die erste Seite {first} mm.</translation>
+    </message>
+    <message>
         <location filename="../../desk/sheets_dialog.py"/>
         <source>Page {} of {}</source>
         <translation>Seite {} von {}</translation>
@@ -3345,6 +3416,11 @@
         <location filename="../../model/kinds.py"/>
         <source>Pair</source>
         <translation>Paar</translation>
+    </message>
+    <message>
+        <location filename="../../guide/pdf_join.py"/>
+        <source>Paper of {creep} mm would move the innermost pages by {innermost} mm.</source>
+        <translation>Papier von {creep} mm würde die innersten Seiten um {innermost} mm verschieben.</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -3564,6 +3640,11 @@
         <location filename="../../desk/dates_panel.py"/>
         <source>Print</source>
         <translation>Druck</translation>
+    </message>
+    <message>
+        <location filename="../../guide/pdf_objects.py"/>
+        <source>Print it to a new PDF from the program that shows it, and choose that one.</source>
+        <translation>Aus dem Programm, das die Datei anzeigt, in ein neues PDF drucken und dieses wählen.</translation>
     </message>
     <message>
         <location filename="../../desk/propose_dialog.py"/>
@@ -3927,6 +4008,11 @@
         <location filename="../../desk/event_panel.py"/>
         <source>Save the layers to keep it.</source>
         <translation>Die Layer speichern, damit es bleibt.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/pdf_objects.py"/>
+        <source>Save the page you want as a PDF of its own.</source>
+        <translation>Die gewünschte Seite als eigenes PDF speichern.</translation>
     </message>
     <message>
         <location filename="../../desk/sheets_dialog.py"/>
@@ -4537,6 +4623,11 @@
         <location filename="../../desk/toolbar.py"/>
         <source>The algorithm “{}” is not there.</source>
         <translation>Der Algorithmus „{}“ fehlt.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/pdf_join.py"/>
+        <source>The book has no pages.</source>
+        <translation>Das Buch hat keine Seiten.</translation>
     </message>
     <message>
         <location filename="../../store/writing.py"/>
@@ -5165,6 +5256,16 @@
         <translation>Die vorige Seite</translation>
     </message>
     <message>
+        <location filename="../../guide/pdf_join.py"/>
+        <source>The page of “{path}” measures {size} mm with its bleed, not {wanted} mm.</source>
+        <translation>Die Seite von „{path}“ misst mit Beschnittzugabe {size} mm, nicht {wanted} mm.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/pdf_join.py"/>
+        <source>The page of “{path}” measures {size} mm.</source>
+        <translation>Die Seite von „{path}“ misst {size} mm.</translation>
+    </message>
+    <message>
         <location filename="../../imagery/window.py"/>
         <source>The picture cannot be written: {reason}.</source>
         <translation>Das Bild kann nicht geschrieben werden: {reason}.</translation>
@@ -5761,6 +5862,16 @@
         <translation>Zwei Spiellinien haben die Nummer {number}: Eine wird ausgelassen.</translation>
     </message>
     <message>
+        <location filename="../../guide/pdf_join.py"/>
+        <source>Two pages of the book are called “{name}”.</source>
+        <translation>Zwei Seiten des Buchs heißen „{name}“.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/pdf_join.py"/>
+        <source>Two pages of {page} mm do not fit on a sheet of {sheet} mm.</source>
+        <translation>Zwei Seiten von {page} mm passen nicht auf einen Bogen von {sheet} mm.</translation>
+    </message>
+    <message>
         <location filename="../../desk/tees_dialog.py"/>
         <source>Type how long a hole shall play; empty, it plays the tee set’s own length, shown in grey. Beside it stand the markers: how far back from the tee’s front, where from the plate, and whether the tee allows the length. The place chosen is shown on the map.</source>
         <translation>Eintragen, wie lang eine Bahn spielen soll; leer spielt sie die eigene Länge des Abschlagsets, grau gezeigt. Daneben stehen die Markierungen: wie weit hinter der Vorderkante des Abschlags, wo von der Platte aus, und ob der Abschlag die Länge zulässt. Die gewählte Stelle ist auf der Karte zu sehen.</translation>
@@ -6277,6 +6388,21 @@
         <translation>ein Par 3 kann ohne sein</translation>
     </message>
     <message>
+        <location filename="../../guide/pdf_objects.py"/>
+        <source>a part of it is packed in an unusual way</source>
+        <translation>ein Teil davon ist ungewöhnlich gepackt</translation>
+    </message>
+    <message>
+        <location filename="../../guide/pdf_objects.py"/>
+        <source>a part of it is too large</source>
+        <translation>ein Teil davon ist zu groß</translation>
+    </message>
+    <message>
+        <location filename="../../guide/pdf_objects.py"/>
+        <source>a part of it lies in another file</source>
+        <translation>ein Teil davon liegt in einer anderen Datei</translation>
+    </message>
+    <message>
         <location filename="../../measure/pins.py"/>
         <source>a pin needs two figures, on and off</source>
         <translation>eine Lochposition braucht zwei Maße: ab Vorderkante und seitlich</translation>
@@ -6783,6 +6909,11 @@
         <location filename="../../imagery/image.py"/>
         <source>it holds no picture</source>
         <translation>es enthält kein Bild</translation>
+    </message>
+    <message>
+        <location filename="../../guide/pdf_objects.py"/>
+        <source>it is locked</source>
+        <translation>sie ist gesperrt</translation>
     </message>
     <message>
         <location filename="../../store/recovery.py"/>
@@ -8801,15 +8932,50 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <translation>„{path}“ lässt sich nicht umbenennen ({reason}).</translation>
     </message>
     <message>
+        <location filename="../../guide/pdf_objects.py"/>
+        <source>“{path}” cannot be read ({reason}).</source>
+        <translation>„{path}“ ist nicht lesbar ({reason}).</translation>
+    </message>
+    <message>
         <location filename="../../store/course_file.py"/>
         <location filename="../../store/files.py"/>
         <source>“{path}” cannot be written ({reason}).</source>
         <translation>„{path}“ kann nicht geschrieben werden ({reason}).</translation>
     </message>
     <message>
+        <location filename="../../guide/pdf_join.py"/>
+        <source>“{path}” could not be written ({reason}).</source>
+        <translation>„{path}“ ließ sich nicht schreiben ({reason}).</translation>
+    </message>
+    <message>
         <location filename="../../guide/painted_sheets.py"/>
         <source>“{path}” could not be written.</source>
         <translation>„{path}“ konnte nicht geschrieben werden.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/pdf_objects.py"/>
+        <source>“{path}” has no page {number}.</source>
+        <translation>„{path}“ hat keine Seite {number}.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/pdf_objects.py"/>
+        <source>“{path}” has {count} pages where one is wanted.</source>
+        <translation>„{path}“ hat {count} Seiten, gebraucht wird eine.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/pdf_objects.py"/>
+        <source>“{path}” is a kind of PDF that a book cannot take in: {reason}.</source>
+        <translation>„{path}“ ist eine Art von PDF, die ein Buch nicht aufnehmen kann: {reason}.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/pdf_objects.py"/>
+        <source>“{path}” is damaged: it is not whole, or was not written as a PDF is.</source>
+        <translation>„{path}“ ist beschädigt: Die Datei ist unvollständig oder nicht so geschrieben, wie es PDF verlangt.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/pdf_objects.py"/>
+        <source>“{path}” is no PDF.</source>
+        <translation>„{path}“ ist kein PDF.</translation>
     </message>
     <message>
         <location filename="../../store/course_file.py"/>
