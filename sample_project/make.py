@@ -1,8 +1,8 @@
 """Makes the sample course and runs the main job on it: ``python3 make.py OUTPUT_FOLDER``.
 
 Images, terrain, the course file and a QGIS project are made; then the holes are measured, the distance
-markers checked, the windows of every hole and green cut and the sheets of the event written, by the
-algorithms of the Processing toolbox.
+markers checked, the windows of every hole and green cut, the sheets of the event written and its guide made,
+by the algorithms of the Processing toolbox.
 """
 
 import argparse
@@ -66,12 +66,18 @@ def make_course(path, extent):
     from yardwright.store.course_file import create_course, open_course
     from yardwright.store.writing import add_features, editing
 
-    from sample_project import drawing
+    from sample_project import drawing, notes
 
     course = drawing.course()
     create_course(path, course.name, course.crs, scorecard=drawing.SCORECARD)
     lines = [
-        Feature("hole", hole.number, hole.line, seen_in=hole.seen_in, attributes={"number": hole.number})
+        Feature(
+            "hole",
+            hole.number,
+            hole.line,
+            seen_in=hole.seen_in,
+            attributes={"number": hole.number, "description": notes.DESCRIPTIONS[hole.number]},
+        )
         for hole in course.holes
     ]
     with closing(open_course(path)) as layers:
@@ -211,6 +217,27 @@ def write_sheets(course_file, folder):
     return done["COUNT"]
 
 
+def write_guide(course_file, image, folder):
+    """The guide of the event in all its forms; the names of the files."""
+    from sample_project import cup
+
+    os.makedirs(folder, exist_ok=True)
+    names = [f"quernhallow_{form}.pdf" for form in ("screen", "pages", "booklet")]
+    for name in names:
+        form = name[:-4].rpartition("_")[2]
+        output = os.path.join(folder, name)
+        run(
+            "makeguide",
+            COURSE=course_file,
+            EVENT=cup.NAME,
+            IMAGE=image,
+            FORM=form,
+            MARKS=form == "booklet",
+            OUTPUT=output,
+        )
+    return names
+
+
 def rows_of(path):
     """The rows of a table as dicts."""
     with open(path, newline="", encoding="utf-8-sig") as file:
@@ -244,6 +271,7 @@ def tell(results, course_file, project, images):
     print(f"\nTables:   {results['OUTPUT']}")
     print(f"Windows:  {results['WINDOWS_FOLDER']} ({results['WINDOWS']} pictures)")
     print(f"Sheets:   {results['SHEETS_FOLDER']} ({results['SHEETS']} PDF)")
+    print(f"Guide:    {results['GUIDE_FOLDER']} ({', '.join(results['GUIDE'])})")
     print(f"Images:   {os.path.dirname(next(iter(images.values())))}")
     print(f"Course:   {course_file}")
     print(f"Project:  {project} (open it in QGIS)")
@@ -304,6 +332,10 @@ def work(folder, application):
     sheets = os.path.join(folder, "sheets")
     results.update(SHEETS=write_sheets(course_file, sheets), SHEETS_FOLDER=sheets)
     print(f"  measured, markers checked, windows cut and sheets written in {time.monotonic() - made:.0f} s")
+    made = time.monotonic()
+    guide = os.path.join(folder, "guide")
+    results.update(GUIDE=write_guide(course_file, images[max(images)], guide), GUIDE_FOLDER=guide)
+    print(f"  guide made in three forms in {time.monotonic() - made:.0f} s")
     tell(results, course_file, project, images)
     print(f"To draw:  {first_hole} (hole {FIRST_HOLE} over its image, nothing drawn yet)")
 

@@ -17,12 +17,12 @@ from osgeo import gdal, ogr, osr
 from scipy.ndimage import gaussian_filter, zoom
 from shapely.geometry import LineString, Point, Polygon, box
 from shapely.ops import unary_union
+from yardwright.imagery.sun import sun_position
 from yardwright.model.geometry import coordinates, map_points
 
 from . import plan
 from .drawing import drawing, to_crs
 from .shapes import unit
-from .sun import sun_position
 
 TILE = 1024
 HALO_M = 64.0  # how far beyond a tile things may throw a shadow into it

@@ -1,15 +1,13 @@
 """The painted images: place, size, shift, shadows, and the same each time. And the ground."""
 
 from dataclasses import replace
-from datetime import datetime
 
 import numpy as np
 import pytest
 from osgeo import gdal
 
-from sample_project import pictures, plan
+from sample_project import pictures
 from sample_project.drawing import drawing, to_crs
-from sample_project.sun import sun_position
 from sample_project.terrain import heights
 
 
@@ -87,25 +85,6 @@ def test_shadows_and_people_can_be_left_out():
     played = pictures.paint(view, pictures.SUMMER, shadows=False, grain=False)
     empty = pictures.paint(view, pictures.SUMMER, shadows=False, people=False, grain=False)
     assert 0 < (np.abs(played.astype(int) - empty).max(axis=0) > 30).mean() < 0.02
-
-
-@pytest.mark.parametrize(
-    ("when", "declination"),
-    [
-        (datetime(2025, 3, 20, 12), 0.0),
-        (datetime(2025, 6, 21, 12), 23.44),
-        (datetime(2025, 12, 21, 12), -23.44),
-    ],
-)
-def test_the_sun_culminates_as_the_declination_says(when, declination):
-    """At culmination the elevation is 90 - latitude + declination; declinations of the
-    equinox and the solstices from memory. The paper promises about half a degree."""
-    day = [
-        sun_position(0.0, plan.LATITUDE, when.replace(hour=h, minute=m)) for h in (11, 12) for m in range(60)
-    ]
-    azimuth, elevation = max(day, key=lambda p: p[1])
-    assert elevation == pytest.approx(90 - plan.LATITUDE + declination, abs=0.5)
-    assert azimuth == pytest.approx(180, abs=1)
 
 
 def test_greens_tilt_a_little_and_water_lies_flat():

@@ -5,7 +5,9 @@ its renderer. A layer is described on the main thread (``image_source``) and rea
 """
 
 import math
-from dataclasses import dataclass
+import os
+import tempfile
+from dataclasses import dataclass, replace
 
 import numpy as np
 from qgis.core import (
@@ -21,11 +23,14 @@ from qgis.core import (
 from qgis.PyQt.QtCore import QEventLoop, QSize, Qt, QTimer
 from qgis.PyQt.QtGui import QColor, QImage, QPainter
 
+from ..imagery.moves import STAY
 from ..imagery.window import cut, write
 from ..measure.frame import EARTH_RADIUS
 from ..model.errors import Cancelled, YardwrightError
 from ..model.words import say
+from ..store.image_dates import moved_path
 from ..store.reading import crs_text
+from ..store.sources import names_of
 
 _LOOK_EVERY_MS = 100
 
@@ -63,34 +68,73 @@ def image_source(layer):
     )
 
 
-def make_picture(image, plan, folder, form="png", progress=None, retouch=None):
+def as_date(image, dates, place):
+    """``(ImageSource, Date)`` of an image that shows one of a course's dates, else the image and None.
+
+    place: where the course lies. An image that is the virtual one of a moved date becomes that date's own
+    file, which is then to be moved: a picture is sampled once.
+    """
+    names = names_of(image.source) | (names_of(image.path) if image.path else set())
+    for date in dates:
+        if date.path and names & names_of(moved_path(place, date.id)):
+            return replace(image, source=date.path, path=date.path, open_options=date.open_options), date
+        if date.path and names & names_of(date.path):
+            return image, date
+    return image, None
+
+
+def make_picture(image, plan, folder, form="png", progress=None, retouch=None, move=STAY):
     """Write the picture of a WindowPlan from an ImageSource into a folder; an ``imagery.window.Cut``.
 
     form: a key of ``imagery.window.FORMS``. progress: called with (done, total); False stops with Cancelled.
-    retouch: what changes the pixels before they are written, see ``guide.retouching``, or None.
-    Raises YardwrightError, and OutsideImage when the image shows nothing of the window.
+    retouch: what changes the pixels before they are written, see ``guide.retouching``, or None. move: the
+    Move that brings the image onto the ground, in the CRS of the plan's grid. Raises YardwrightError, and
+    OutsideImage when the image shows nothing of the window.
     """
     if image.provider == "gdal":
         crs = image.crs or None
-        options = {"source_crs": crs, "open_options": image.open_options}
+        options = {"source_crs": crs, "open_options": image.open_options, "move": move}
         return cut(
             image.path, plan.grid, folder, plan.name, form, **options, progress=progress, retouch=retouch
         )
+    if not move.stays():
+        return _moved_picture(image, plan, folder, form, progress, retouch, move)
+    pixels = render([raster_layer(image)], plan, progress)
+    return write(retouch(pixels) if retouch else pixels, plan.grid, folder, plan.name, form)
+
+
+def _moved_picture(image, plan, folder, form, progress, retouch, move):
+    """The picture of what only QGIS can fetch and lies off: fetched as it lies, then cut as it is moved."""
+    from .fetched import fetch
+
+    corners = move.back(plan.grid.corners())
+    g = plan.grid.geotransform
+    pixel = math.sqrt(abs(g[1] * g[5] - g[2] * g[4]))
+    room = 8 * pixel + (0.0 if move.local is None else move.local.most())
+    bounds = (*(corners.min(axis=0) - room).tolist(), *(corners.max(axis=0) + room).tolist())
+    with tempfile.TemporaryDirectory() as aside:
+        path = os.path.join(aside, "fetched.tif")
+        fetch(image, bounds, plan.grid.crs, pixel, path, progress)
+        return cut(path, plan.grid, folder, plan.name, form, retouch=retouch, move=move)
+
+
+def raster_layer(image):
+    """The QgsRasterLayer of an ImageSource, drawn smoothly; YardwrightError when it cannot be opened."""
     layer = QgsRasterLayer(image.source, image.name, image.provider)
     if not layer.isValid():
         raise YardwrightError(
             say("The layer “{layer}” cannot be opened.", layer=image.name),
             say("Check that its server answers and try again."),
         )
-    image.style.writeToLayer(layer)
+    if image.style is not None:
+        image.style.writeToLayer(layer)
     if image.crs:
         layer.setCrs(QgsCoordinateReferenceSystem(image.crs))
     if layer.resampleFilter() is not None:
         layer.resampleFilter().setZoomedInResampler(QgsCubicRasterResampler())
         layer.resampleFilter().setZoomedOutResampler(QgsCubicRasterResampler())
         layer.resampleFilter().setMaxOversampling(8.0)
-    pixels = render([layer], plan, progress)
-    return write(retouch(pixels) if retouch else pixels, plan.grid, folder, plan.name, form)
+    return layer
 
 
 def render(layers, plan, progress=None):
@@ -100,13 +144,20 @@ def render(layers, plan, progress=None):
     progress: called with (done, total) while it is drawn; when it returns False, Cancelled is raised.
     Raises YardwrightError when a layer reports that it could not be drawn.
     """
-    image = QImage(plan.grid.width, plan.grid.height, QImage.Format.Format_ARGB32_Premultiplied)
+    return drawn(_settings(layers, plan), progress)
+
+
+def drawn(settings, progress=None):
+    """What QgsMapSettings draw: (height, width, 4) of uint8, RGB and opacity. progress, errors: as of
+    ``render``."""
+    size = settings.outputSize()
+    image = QImage(size.width(), size.height(), QImage.Format.Format_ARGB32_Premultiplied)
     image.fill(Qt.GlobalColor.transparent)
     painter = QPainter(image)
     # A turned picture is drawn with neighbouring pixels mixed, not with jagged ones.
     painter.setRenderHint(QPainter.RenderHint.SmoothPixmapTransform, True)
     try:
-        job = QgsMapRendererCustomPainterJob(_settings(layers, plan), painter)
+        job = QgsMapRendererCustomPainterJob(settings, painter)
         _wait_for(job, progress)
         errors = [f"{error.message}" for error in job.errors()]
     finally:

@@ -49,6 +49,10 @@ class Image:
         """Let go of the file."""
         self._prepared = self._file = None
 
+    def file_and_crs(self):
+        """``(GDAL dataset, osr.SpatialReference)`` the picture is read from, as long as the Image is open."""
+        return self._prepared.bands, self._prepared.crs
+
     def raster(self, grid, told=None):
         """The window as a GDAL dataset in memory: red, green, blue and opacity, bytes.
 

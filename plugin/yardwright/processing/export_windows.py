@@ -131,9 +131,12 @@ class ExportWindows(YardwrightAlgorithm):
         return True
 
     def work(self, parameters, context, feedback):
+        from ..guide.rendered import as_date
         from ..guide.retouching import Retouch
         from ..guide.windows import Panel, PlacementRow
+        from ..imagery.moves import STAY
         from ..store.course_file import open_course
+        from ..store.image_dates import dates_of
         from ..store.reading import read_course
         from ..store.tables import write_tables
         from ..store.writing import replace_windows
@@ -156,9 +159,12 @@ class ExportWindows(YardwrightAlgorithm):
         with closing(open_course(self.course(parameters, context))) as layers:
             course = read_course(layers)
             folder = self.folder(parameters, context)
-            made = _Made(feedback, retouch)
+            image, date = as_date(self._image, dates_of(course, layers.place), layers.place)
+            if date is not None:
+                self._tell_of(date, feedback)
+            made = _Made(feedback, retouch, STAY if date is None else date.move)
             for plan, played in made.plans(course, numbers, shows, wanted):
-                if not made.cut(self._image, plan, played, course, folder, form):
+                if not made.cut(image, plan, played, course, folder, form):
                     break
             made.tell()
             replace_windows(layers, made.features)
@@ -170,6 +176,20 @@ class ExportWindows(YardwrightAlgorithm):
             )
         feedback.pushInfo(self.tr("{} windows made in {}").format(len(made.features), folder))
         return {**self.table_results(folder, paths), "WINDOWS": len(made.features)}
+
+    def _tell_of(self, date, feedback):
+        """Say what the course knows of the image."""
+        if not date.move.stays():
+            feedback.pushInfo(
+                self.tr("The image is the date {}: it is shown where it was registered.").format(date.id)
+            )
+        if not date.print_allowed:
+            feedback.pushWarning(
+                self.tr(
+                    "The course does not say that the image of {} may be printed: see to its licence before "
+                    "you print."
+                ).format(date.id)
+            )
 
     def _shows(self, parameters, context):
         asked = self.parameterAsEnumStrings(parameters, "SHOWS", context)
@@ -186,11 +206,12 @@ _PANEL = ("WIDTH_MM", "HEIGHT_MM", "DPI")
 
 
 class _Made:
-    """The windows of one run: what was made so far, and what there is to say about it."""
+    """The windows of one run: what was made so far, and what there is to say about it. move: of the image."""
 
-    def __init__(self, feedback, retouch):
+    def __init__(self, feedback, retouch, move):
         self._feedback = feedback
         self._retouch = retouch
+        self._move = move
         self._remarks = {}
         self._failures = {}
         self._index = None
@@ -246,7 +267,7 @@ class _Made:
         shown = self._index.within(_bounds(plan))
         retouch = self._retouch.of(plan, shown, tables.get("markers", ()))
         try:
-            made = make_picture(image, plan, folder, form, self._progress, retouch)
+            made = make_picture(image, plan, folder, form, self._progress, retouch, self._move)
         except YardwrightError as error:
             self._fail(error.what, error.remedy, plan.name)
             return not self._feedback.isCanceled()

@@ -7,6 +7,7 @@ from osgeo import osr
 
 from ..imagery.dates import Date
 from ..imagery.moves import move_of
+from .tables import safe_file_name
 
 
 def dates_of(course, place):
@@ -42,6 +43,16 @@ def path_of(source, folder):
     if not text or is_fetched(text) or "://" in text or text.startswith("/vsi"):
         return text
     return os.path.normpath(os.path.join(folder, text))
+
+
+def folder_of_dates(place):
+    """Where what is made of a course's dates is kept: the folder NAME_dates beside NAME.gpkg."""
+    return os.path.splitext(os.path.abspath(place))[0] + "_dates"
+
+
+def moved_path(place, date_id):
+    """Where the virtual image of a date lies that shows it moved."""
+    return os.path.join(folder_of_dates(place), f"{safe_file_name(date_id)}_moved.vrt")
 
 
 def is_fetched(source):

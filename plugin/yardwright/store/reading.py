@@ -68,6 +68,11 @@ def read_features(course_layers, kind, problems=None):
     return tuple(_features(course_layers, BY_NAME[kind], [] if problems is None else problems))
 
 
+def read_images(course_layers):
+    """The ImageDates of a course, a tuple, without reading anything else of it."""
+    return _images(course_layers, [])
+
+
 def read_rows(course_layers, kind, problems):
     """``(id, values by field, shape)`` of each row of a table or layer; a field without a value is absent.
 

@@ -1,0 +1,119 @@
+"""What only QGIS can fetch (tiles, map services) laid down as a GeoTIFF, for the work on pixels."""
+
+import math
+from urllib.parse import parse_qs
+
+import numpy as np
+from osgeo import gdal
+from qgis.core import (
+    QgsCoordinateReferenceSystem,
+    QgsCoordinateTransform,
+    QgsCoordinateTransformContext,
+    QgsCsException,
+    QgsMapSettings,
+    QgsPointXY,
+    QgsRectangle,
+)
+from qgis.PyQt.QtCore import QSize
+from qgis.PyQt.QtGui import QColor
+
+from ..imagery.grid import Grid, grid_crs
+from ..imagery.quiet import quiet_gdal
+from ..model.errors import YardwrightError
+from ..model.words import say
+from ..store.files import written_beside
+from ..store.reading import crs_text
+from .rendered import drawn, raster_layer
+
+_BLOCK = 2048
+_WORLD = 40_075_016.685578488
+"""Metres round the equator in Web Mercator (EPSG:3857): the width of the one tile of zoom 0."""
+_MOST = 16_384
+"""Pixels a side that are fetched at most."""
+_TIFF = ("TILED=YES", "COMPRESS=DEFLATE", "ZLEVEL=1", "PHOTOMETRIC=RGB", "ALPHA=NON-PREMULTIPLIED")
+
+
+def fetch(image, bounds, crs, pixel, path, progress=None):
+    """Write what an ImageSource shows of ``bounds`` to a GeoTIFF of red, green, blue and opacity; its Grid.
+
+    bounds: x least, y least, x greatest, y greatest in ``crs``, the course's. pixel: how fine it is to be, in
+    its unit. The file is in the layer's own CRS, and of tiles on their own pixels: QGIS draws what it has to
+    reproject a pixel or two out of place. progress: called with (done, total); False stops with Cancelled.
+    Drawn block by block. Raises YardwrightError when the layer cannot be opened or drawn, with nothing
+    written.
+    """
+    layer = raster_layer(image)
+    grid = _grid(layer, bounds, crs, pixel)
+    blocks = [(x, y) for y in range(0, grid.height, _BLOCK) for x in range(0, grid.width, _BLOCK)]
+    with written_beside(path) as draft, quiet_gdal(_cannot_be_written):
+        target = gdal.GetDriverByName("GTiff").Create(
+            draft, grid.width, grid.height, 4, gdal.GDT_Byte, list(_TIFF)
+        )
+        target.SetGeoTransform(grid.geotransform)
+        target.SetSpatialRef(grid_crs(grid))
+        for done, (x, y) in enumerate(blocks):
+            size = min(_BLOCK, grid.width - x), min(_BLOCK, grid.height - y)
+
+            def told(share, total, done=done):
+                return progress is None or progress(done + share / total, len(blocks))
+
+            values = drawn(_settings(layer, grid, x, y, size), told)
+            for band in range(4):
+                target.GetRasterBand(band + 1).WriteArray(np.ascontiguousarray(values[:, :, band]), x, y)
+        target = None
+    return grid
+
+
+def _grid(layer, bounds, crs, pixel):
+    """The Grid to fetch on, in the layer's CRS."""
+    here = QgsCoordinateReferenceSystem()
+    here.createFromUserInput(crs)
+    to_layer = QgsCoordinateTransform(here, layer.crs(), QgsCoordinateTransformContext())
+    x0, y0, x1, y1 = bounds
+    try:
+        box = to_layer.transformBoundingBox(QgsRectangle(x0, y0, x1, y1))
+        middle, right, up = (
+            to_layer.transform(QgsPointXY((x0 + x1) / 2 + a, (y0 + y1) / 2 + b))
+            for a, b in ((0, 0), (pixel, 0), (0, pixel))
+        )
+    except QgsCsException as error:
+        raise YardwrightError(
+            say("The layer “{layer}” does not reach the course.", layer=layer.name()),
+            say("Check the CRS of the layer and of the course."),
+        ) from error
+    across = math.hypot(right.x() - middle.x(), up.x() - middle.x())
+    down = math.hypot(right.y() - middle.y(), up.y() - middle.y())
+    origin = (box.xMinimum(), box.yMaximum())
+    given = parse_qs(layer.source())
+    if given.get("type") == ["xyz"]:
+        levels = [int(given.get(name, [usual])[0]) for name, usual in (("zmin", "0"), ("zmax", "22"))]
+        zoom = min(max(math.ceil(math.log2(_WORLD / 256 / across) - 0.01), levels[0]), levels[1])
+        across = down = _WORLD / 256 / 2**zoom
+        columns, rows = (
+            math.floor((origin[0] + _WORLD / 2) / across), math.floor((_WORLD / 2 - origin[1]) / down)
+        )  # fmt: skip
+        origin = (columns * across - _WORLD / 2, _WORLD / 2 - rows * down)
+    width = math.ceil((box.xMaximum() - origin[0]) / across)
+    height = math.ceil((origin[1] - box.yMinimum()) / down)
+    if max(width, height) > _MOST:
+        raise YardwrightError(
+            say("{width} x {height} pixels are too many to fetch.", width=width, height=height),
+            say("State a larger ground sample distance for the date, or take a smaller part of the course."),
+        )
+    return Grid(width, height, (origin[0], across, 0.0, origin[1], 0.0, -down), crs_text(layer.crs()))
+
+
+def _settings(layer, grid, x, y, size):
+    (left, top), (right, low) = grid.to_ground([(x, y), (x + size[0], y + size[1])])
+    settings = QgsMapSettings()
+    settings.setLayers([layer])
+    settings.setDestinationCrs(layer.crs())
+    settings.setOutputDpi(96)
+    settings.setOutputSize(QSize(*size))
+    settings.setExtent(QgsRectangle(left, low, right, top))
+    settings.setBackgroundColor(QColor(0, 0, 0, 0))
+    return settings
+
+
+def _cannot_be_written(reason):
+    return say("The picture cannot be written: {reason}.", reason=reason)

@@ -1,0 +1,233 @@
+"""Which date shows what the base hides: decided over the whole extent, in cells of about a metre, so that no
+block of the picture decides otherwise than its neighbour."""
+
+from dataclasses import dataclass
+
+import numpy as np
+from scipy.ndimage import binary_erosion, distance_transform_edt, label, median
+
+from .blending import grown, membrane, smooth, summed
+from .hiding import SHADE
+from .lightening import learn_light
+
+MOST_CELLS = 1_500_000
+_WIDE_SPOT = 2500  # cells; a spot larger than that may take several dates
+_NEAR = 14  # cells either way over which the likeness of two dates is averaged
+_ABOUT = 4
+_ODD = 10.0  # grey values
+_DIM = 0.78
+_LEAST_DROP = 0.2  # of the drop that deep shade makes
+_EDGE = 0.05  # the weight of a cell beside what is hidden, for shade fades out beyond its mask
+
+
+def cell_size(width, height, gsd):
+    """Pixels to a side of a cell, a power of two: about a metre, and no more than MOST_CELLS cells."""
+    size = 4
+    while size < 16 and size * 1.5 < 1 / gsd:
+        size *= 2
+    while (width / size) * (height / size) > MOST_CELLS:
+        size *= 2
+    return size
+
+
+class Tally:
+    """What the cells hold of each date: sums and counts of pixels, gathered block by block."""
+
+    def __init__(self, width, height, size, others):
+        self.size = size
+        shape = (-(-height // size), -(-width // size))
+        self.shape = shape
+        self.pixels = np.zeros(shape, np.float32)
+        self.seen = _Sums(shape, 1)
+        self.shade = _Sums(shape, 1)
+        self.need = np.zeros(shape, np.float32)
+        self.both = [_Sums(shape, 2) for _ in range(others)]
+        self.uncovered = [_Sums(shape, 1) for _ in range(others)]
+
+    def add(self, block, pictures, masks):
+        """Take in a Block: its pictures (h, w, 4) and masks (h, w), the base first. It begins on a cell."""
+        size = self.size
+        part = (
+            slice(block.y // size, -(-(block.y + block.height) // size)),
+            slice(block.x // size, -(-(block.x + block.width) // size)),
+        )
+        base, mask = pictures[0][..., :3], masks[0]
+        seen = mask == 0
+        self.pixels[part] = summed(np.ones(mask.shape, np.float32), size)
+        self.need[part] = summed(~seen, size)
+        self.seen.put(part, size, seen, base)
+        self.shade.put(part, size, mask == SHADE, base)
+        for k, (picture, other) in enumerate(zip(pictures[1:], masks[1:])):
+            shown = other == 0
+            self.both[k].put(part, size, seen & shown, base, picture[..., :3])
+            self.uncovered[k].put(part, size, ~seen & shown, picture[..., :3])
+
+
+class _Sums:
+    """Counts of pixels in cells and sums of one or two pictures over them."""
+
+    def __init__(self, shape, pictures):
+        self.count = np.zeros(shape, np.float32)
+        self.sums = [np.zeros((*shape, 3), np.float32) for _ in range(pictures)]
+
+    def put(self, part, size, which, *pictures):
+        self.count[part] = summed(which, size)
+        if not which.any():
+            return
+        for total, picture in zip(self.sums, pictures):
+            for band in range(3):
+                total[(*part, band)] = summed(picture[..., band] * which, size)
+
+    def mean(self, picture=0):
+        """(h, w, 3) of the counted pixels, 0 where there are none."""
+        return self.sums[picture] / np.maximum(self.count, 1)[..., None]
+
+
+@dataclass(frozen=True)
+class Choices:
+    """What was decided for the cells.
+
+    order: (h, w, others) of indices of the other dates, the likest first. gain, level: for each other date,
+    what its matched colours are taken times, and what is added then, (h, w, 3). dim: for each other date,
+    (h, w) bool where it is in shade itself. light: the Light of the base's shade, None where it has none.
+    lit: (h, w, 3) what the sun would show. more: (h, w, 3) what is added to lightened shade.
+    """
+
+    size: int
+    order: object
+    level: tuple
+    gain: tuple
+    dim: tuple
+    light: object
+    lit: object
+    more: object
+
+
+def choose(tally, matches, gains, black, plain):
+    """The Choices of a Tally.
+
+    matches, gains: of each other date the Match to the base, and how much stronger its texture has to be
+    made to be the base's. black: (3,) the base's. plain: (h, w) bool, the cells where nothing stands: only of
+    those does one tell what the next is like.
+    """
+    area = tally.size * tally.size
+    away = np.where(grown(tally.need > 0, 1), _EDGE, 1.0).astype(np.float32)
+    levels, unlike = [], []
+    for k, match in enumerate(matches):
+        both = tally.both[k]
+        matched = match.apply(np.rint(both.mean(1)).astype(np.uint8))
+        rest = both.mean(0) - matched
+        known = both.count / area
+        level = membrane(rest, _unlike_none(rest, known * plain * away))
+        levels.append(level)
+        unlike.append(_unlikeness(rest - level, known))
+    order = _orders(tally, unlike)
+    sunny = tally.seen.count / area * plain * away
+    about = membrane(tally.seen.mean(), sunny)
+    light, lit, more = _light(tally, matches, levels, black, sunny, about)
+    dim = tuple(_dim(tally, k, match, levels[k], light, about) for k, match in enumerate(matches))
+    raised = tuple(
+        level + (1 - gain) * _own_colour(tally, k, match)
+        for k, (level, gain, match) in enumerate(zip(levels, gains, matches))
+    )
+    return Choices(tally.size, order, raised, tuple(gains), dim, light, lit, more)
+
+
+def _own_colour(tally, k, match):
+    """(h, w, 3) what another date shows in each cell, in the base's colours, smooth where there is none."""
+    count = tally.both[k].count + tally.uncovered[k].count
+    total = tally.both[k].sums[1] + tally.uncovered[k].sums[0]
+    mean = total / np.maximum(count, 1)[..., None]
+    return membrane(match.apply(np.rint(mean).astype(np.uint8)), count / (tally.size * tally.size))
+
+
+def _dim(tally, k, match, level, light, about):
+    """(h, w) bool: the cells where another date, said to show what the base shades, is itself much darker
+    than the base's own lightened shade and than the sunlit ground ``about``: it lies in shade too."""
+    if light is None:
+        return np.zeros(tally.shape, bool)
+    shown = tally.uncovered[k]
+    matched = match.apply(np.rint(shown.mean()).astype(np.uint8)) + level
+    shade = tally.shade
+    whole = (shade.count >= 0.5 * tally.pixels) & (shown.count > 0)
+    own = np.minimum(light.lit(shade.mean()).mean(axis=2), about.mean(axis=2))
+    return whole & (matched.mean(axis=2) < _DIM * own)
+
+
+def _unlike_none(rest, known):
+    """``known`` less what differs much from what is about it: a thing that one date alone shows."""
+    bright = rest.mean(axis=2)
+    for _ in range(2):
+        middle = smooth(bright * known, _ABOUT) / np.maximum(smooth(known, _ABOUT), 1e-4)
+        known = known / (1 + ((bright - middle) / _ODD) ** 4)
+    return known
+
+
+def _unlikeness(rest, known):
+    """How much two dates differ about each cell beyond a smooth difference, (h, w)."""
+    off = np.abs(rest).mean(axis=2) * known
+    near = smooth(known, _NEAR)
+    return smooth(off, _NEAR) / np.maximum(near, 1e-3) + 20.0 * (near < 1e-3)
+
+
+def _orders(tally, unlike):
+    """Each cell's order of the other dates; a spot has one order throughout, unless it is very large."""
+    high, wide = tally.shape
+    if not unlike:
+        return np.zeros((high, wide, 0), np.uint8)
+    cost = np.stack(unlike, axis=-1)
+    spots, many = label(tally.need > 0, np.ones((3, 3)))
+    if many:
+        for k in range(len(unlike)):
+            sizes = np.bincount(spots.ravel(), minlength=many + 1)
+            means = np.bincount(spots.ravel(), cost[..., k].ravel(), many + 1) / np.maximum(sizes, 1)
+            one = (spots > 0) & (sizes[spots] <= _WIDE_SPOT)
+            cost[..., k][one] = means[spots[one]]
+        nearest = distance_transform_edt(spots == 0, return_distances=False, return_indices=True)
+        cost = cost[nearest[0], nearest[1]]
+    return np.argsort(cost, axis=-1, kind="stable").astype(np.uint8)
+
+
+def _is_shade(lit, dark, light, deep):
+    """Which of the deep cells are darker than what lies about them in the sun, as shade is: a dark verge or
+    a hedge taken for shade is not. lit, dark: (h, w, 3) means in the sun, spread from about, and in shade."""
+    drop = (lit - dark).mean(axis=2) / np.maximum((lit - light.shaded(lit)).mean(axis=2), 1.0)
+    spots, many = label(deep, np.ones((3, 3)))
+    if not many:
+        return deep
+    middle = median(drop, spots, np.arange(many + 1))
+    return (drop > _LEAST_DROP) & (middle[spots] > 2 * _LEAST_DROP)
+
+
+def _light(tally, matches, levels, black, sunny, about):
+    """``(Light or None, lit field, what is added)`` of the base's shade.
+
+    It is learnt where another date shows what lies in the base's deep shade, else across the shade's edges.
+    sunny: (h, w) how well each cell is known in the sun. about: (h, w, 3) the smooth field through those.
+    """
+    lit = about
+    full = (tally.shade.count >= tally.pixels) & (tally.pixels > 0)
+    deep = binary_erosion(full, border_value=1)
+    if not deep.any():
+        return None, lit, np.zeros_like(lit)
+    off = distance_transform_edt(sunny < 0.5) if (sunny >= 0.5).any() else np.full(sunny.shape, 99.0)
+    target, weight = lit.copy(), np.where(deep & (off <= 4.5), 0.3, 0.0).astype(np.float32)
+    for k, match in enumerate(matches):
+        shown = tally.uncovered[k]
+        known = deep & (shown.count >= 0.7 * tally.pixels) & (weight < 1)
+        seen = match.apply(np.rint(shown.mean()).astype(np.uint8)) + levels[k]
+        target[known], weight[known] = seen[known], 1.0
+    dark = tally.shade.mean()
+    sure = weight == 1 if (weight == 1).sum() >= 50 else weight > 0
+    light = learn_light(target[sure], dark[sure], black)
+    if light is None:
+        return None, lit, np.zeros_like(lit)
+    deep &= _is_shade(lit, dark, light, deep)
+    own = light.lit(dark)
+    rest = target - own
+    weight *= deep
+    weight *= np.abs(rest).max(axis=2) < 0.15 * own.max(axis=2)
+    more = membrane(rest, weight)
+    made = np.where(deep[..., None], own + more, tally.seen.mean())
+    field = membrane(made, np.where(deep, 1.0, sunny))
+    return light, field, more

@@ -1,0 +1,215 @@
+"""What hides the ground on a date: shade, crowns, clouds; and what moves over it: people, carts, machines."""
+
+from dataclasses import dataclass, replace
+
+import numpy as np
+
+from . import canopy, movers, shade
+from .matching import learn_match
+from .patches import coarser, finer, grown, mean_about, planes_of, softened
+
+SHADE, CROWN, CLOUD, MOVER, EMPTY = 1, 2, 4, 8, 16
+"""The bits of a mask, (h, w) uint8."""
+
+HALO_M = 60.0
+"""How much more than a block to give, on each side, for the block to come out as a part of the whole."""
+
+_FINE_M, _BROAD_M = 0.3, 0.6
+
+
+@dataclass(frozen=True)
+class Ground:
+    """What is drawn, on the grid of the pictures; any may be None. open: tees, greens, aprons, fairways,
+    bunkers. woods: trees and crowns. water: (h, w) bool, all of them."""
+
+    open: object = None
+    woods: object = None
+    water: object = None
+
+
+NOTHING_DRAWN = Ground()
+
+
+@dataclass(frozen=True)
+class Looks:
+    """How the dates look, learnt from the whole of them, so that one block is judged as the next.
+
+    matches: for each date, the Match to the first. turfs: a Turf each. suns: a Sun each, or None.
+    """
+
+    matches: tuple
+    turfs: tuple
+    suns: tuple
+
+
+def learn_looks(pictures, gsd, suns=(), grounds=None):
+    """The Looks of dates from coarse pictures of the whole ground.
+
+    pictures: [(h, w, 4) uint8, ...] of one upright grid, the base first. gsd: metres a pixel. suns: a Sun or
+    None each, its azimuth counted from the pictures' upward direction. grounds: the Ground there.
+    """
+    ground = grounds or NOTHING_DRAWN
+    bare = np.ones(pictures[0].shape[:2], bool)
+    for drawn in (ground.woods, ground.water):
+        if drawn is not None:
+            bare &= ~drawn
+    matches = (None, *(learn_match(pictures[0], other, bare) for other in pictures[1:]))
+    far = _Broad(pictures, [_in_base_colours(*both) for both in zip(pictures, matches)], gsd, ground)
+    stands = far.stands()
+    plain = bare & ~stands
+    turfs = [shade.learn_turf(p, p[..., 3] > 127, plain) for p in pictures]
+    likes = far.likeness(turfs, stands, far.clouds())
+    turfs = [replace(t, threshold=shade.threshold_of(one[plain])) for t, one in zip(turfs, likes)]
+    known = (*suns, *[None] * (len(pictures) - len(suns)))
+    return Looks(matches, tuple(turfs), known)
+
+
+def _in_base_colours(picture, match):
+    """(h, w, 3) uint8."""
+    return picture[..., :3] if match is None else match.rounded(picture)
+
+
+def hidden(pictures, gsd, looks, ground=None):
+    """What hides the ground on each date: [(h, w) uint8 of the bits above, ...].
+
+    pictures: [(h, w, 4) uint8, ...] as for ``learn_looks`` but of any part, with a halo of HALO_M.
+    """
+    ground = ground or NOTHING_DRAWN
+    shape = pictures[0].shape[:2]
+    fine = max(1, int(_FINE_M / gsd + 0.01))
+    broad = max(1, int(_BROAD_M / (gsd * fine) + 0.01))
+    near = [coarser(p, fine) for p in pictures]
+    seen = [p[..., 3] > 127 for p in near]
+    soft = [_soft_planes(p) for p in near]
+    matched = [_in_base_colours(p.transpose(1, 2, 0), m) for p, m in zip(soft, looks.matches)]
+    ground_fine = _coarser_ground(ground, fine)
+    far = _Broad(
+        [coarser(p, broad) for p in near],
+        [coarser(p, broad) for p in matched],
+        gsd * fine * broad,
+        _coarser_ground(ground_fine, broad),
+    )
+    masks, stands = far.masks(looks)
+    masks = [finer(mask, broad, seen[0].shape).copy() for mask in masks]
+    barred = finer(grown(stands, 2), broad, seen[0].shape)
+    if ground_fine.water is not None:
+        barred = barred | ground_fine.water
+    moving = _moving(soft, matched, seen, masks, gsd * fine, barred)
+    made = []
+    for picture, mask, moves in zip(pictures, masks, moving):
+        mask[moves] |= MOVER
+        mask = finer(mask, fine, shape).copy() if fine > 1 else mask
+        mask[picture[..., 3] < 128] = EMPTY
+        made.append(mask)
+    return made
+
+
+def _coarser_ground(ground, factor):
+    parts = (ground.open, ground.woods, ground.water)
+    return Ground(*(None if part is None else coarser(part, factor) for part in parts))
+
+
+class _Broad:
+    """The dates at about half a metre a pixel: what hides much of them.
+
+    pictures, matched: as taken, and in the colours of the first.
+    """
+
+    def __init__(self, pictures, matched, gsd, ground):
+        self.pictures, self.matched, self.gsd, self.ground = pictures, matched, gsd, ground
+        self.seen = [p[..., 3] > 127 for p in pictures]
+        self.bright = [shade.brightness(p) for p in pictures]
+        self.rough = [canopy.roughness(b, gsd) for b in self.bright]
+
+    def masks(self, looks):
+        """A mask for each date without its movers, and where crowns stand."""
+        stands, cloudy = self.stands(), self.clouds()
+        likes = self.likeness(looks.turfs, stands, cloudy)
+        masks = []
+        for k, like in enumerate(likes):
+            mask = np.zeros(stands.shape, np.uint8)
+            mask[self._outlined(like, looks, k, stands) & ~stands] |= SHADE
+            mask[canopy.overhanging(self.rough[k], stands, self.ground.open, self.gsd)] |= CROWN
+            mask[cloudy[k]] |= CLOUD
+            masks.append(mask)
+        return masks, stands
+
+    def stands(self):
+        """Where crowns stand, (h, w) bool."""
+        return canopy.standing(self.rough, self.gsd, self.ground.woods)
+
+    def clouds(self):
+        """Where each date shows clouds, [(h, w) bool, ...]."""
+        return [
+            canopy.clouds(p, r, self.gsd, self.matched[:k] + self.matched[k + 1 :])
+            for k, (p, r) in enumerate(zip(self.matched, self.rough))
+        ]
+
+    def water(self, turfs, blue):
+        """Where water lies, (h, w) bool: as drawn, else what looks like it on every date that shows it."""
+        if self.ground.water is not None:
+            return self.ground.water
+        looks = zip(self.bright, blue, self.rough, turfs, self.seen)
+        return np.logical_and.reduce(
+            [canopy.water(*planes, self.gsd, turf.bright) | ~seen for *planes, turf, seen in looks]
+        )
+
+    def likeness(self, turfs, stands, cloudy):
+        """How much each date looks like shade, [(h, w) float32, ...]."""
+        blue = [mean_about(shade.blueness(p), 3) for p in self.pictures]
+        barred = stands | self.water(turfs, blue)
+        seen = [s & ~c & ~barred for s, c in zip(self.seen, cloudy)]
+        alone = [
+            shade.by_itself(*planes, self.gsd, s, self.ground.open)
+            for *planes, s in zip(self.bright, blue, turfs, seen)
+        ]
+        if len(alone) == 1:
+            return alone
+        even = [shade.brightness(p) for p in self.matched]
+        bluer = [tint - turf.blue for tint, turf in zip(blue, turfs)]
+        compared, brightest = shade.by_comparison(even, bluer, seen)
+        # Where even the brightest of the dates looks like shade, each is judged by itself; elsewhere what a
+        # date looks like by itself counts as far as the comparison half bears it out.
+        nowhere_lit = np.choose(brightest, alone) > 0.6 * shade.USUAL
+        return [
+            np.maximum(c, np.where(nowhere_lit, a, np.minimum(a, 2 * c))) for c, a in zip(compared, alone)
+        ]
+
+    def _outlined(self, like, looks, k, stands):
+        threshold = looks.turfs[k].threshold
+        if threshold is None:
+            if len(self.pictures) == 1:
+                return np.zeros(stands.shape, bool)
+            threshold = shade.USUAL
+        return shade.outlined(like, threshold, self.gsd, shade.in_reach(stands, looks.suns[k], self.gsd))
+
+
+def _moving(planes, matched, seen, masks, gsd, barred):
+    """Where each date shows something that moves, [(h, w) bool, ...]. planes: the dates in their own
+    colours, (3, h, w), matched: in those of the first, (h, w, 3)."""
+    clear = [s & (mask & (SHADE | CROWN | CLOUD) == 0) for s, mask in zip(seen, masks)]
+    alone = len(planes) == 1
+    out = [movers.contrast(p, gsd, alone) for p in planes]
+    dates = [planes_of(p) for p in matched]
+    sharp = [movers.evenness(date) for date in dates]
+    if alone:
+        return [movers.outlined(movers.alone(out[0], sharp[0], gsd), sharp[0], gsd, barred | ~clear[0])]
+    apart = movers.differing(dates, sharp, clear, gsd)
+    # Beside the shade of any date a penumbra, or ground that only one other date shows, looks like a mover.
+    doubtful = grown(~np.logical_and.reduce(clear), max(1, round(1.0 / gsd)))
+    found = []
+    for k, differs in enumerate(apart):
+        others = np.minimum.reduce([away for j, away in enumerate(out) if j != k])
+        # What stands out a little on the others too is a slope that this date's sun lights otherwise.
+        usual = np.minimum(others, 85) * np.uint8(3)
+        own = np.maximum(out[k], usual) - usual
+        # In the colours of another date what no ground looks like may have paled.
+        score = np.minimum(np.minimum(differs, 127) * np.uint8(2), own)
+        score[doubtful] >>= 1
+        found.append(movers.outlined(score, sharp[k], gsd, barred | ~clear[k]))
+    return found
+
+
+def _soft_planes(picture):
+    """Red, green and blue with their grain softened, (3, h, w) uint8."""
+    return np.stack([softened(picture[..., k]) for k in range(3)])
