@@ -3,7 +3,7 @@
 Snapping, the advanced digitising panel, Backspace, Esc and the right click are QGIS's own.
 """
 
-from qgis.core import QgsCoordinateTransform, QgsGeometry, QgsPointXY, QgsVectorLayerUtils, QgsWkbTypes
+from qgis.core import Qgis, QgsCoordinateTransform, QgsGeometry, QgsPointXY, QgsVectorLayerUtils, QgsWkbTypes
 from qgis.gui import QgsMapToolCapture, QgsMapToolDigitizeFeature, QgsRubberBand
 from qgis.PyQt.QtCore import pyqtSignal
 from qgis.PyQt.QtGui import QColor
@@ -27,7 +27,8 @@ class DrawTool(QgsMapToolDigitizeFeature):
     """The map tool of one kind.
 
     in_hand: the CourseInHand. defaults: an object with ``seen_in(places)`` and ``view``, what is drawn from,
-    and ``ask_tee_set()``, which returns the tee set in hand, asked for once, or None when nobody will say.
+    ``patch_from(places)``, the date that a patch takes, and ``ask_tee_set()``, which returns the tee set in
+    hand, asked for once, or None when nobody will say.
 
     Signal: ``pointed`` (the pointer's place on the map after snapping, QgsPointXY, None when the tool is
     laid down, and what would be drawn were it clicked there: places in the map's CRS, [] while nothing is
@@ -157,10 +158,15 @@ class DrawTool(QgsMapToolDigitizeFeature):
         self._show_curve(None)
         with told_in(self.in_hand.iface.messageBar()):
             geometry = QgsGeometry(feature.geometry())
-            seen_in = self.defaults.seen_in(self._corners(geometry))
+            corners = self._corners(geometry)
+            of_patch = self.kind == "patch"
+            seen_in = self.defaults.patch_from(corners) if of_patch else self.defaults.seen_in(corners)
             if self._how == "curve":
                 geometry = _smoothed(geometry)
-            self._add(geometry, seen_in)
+            add_drawn(self.in_hand, self.kind, geometry, self.defaults, seen_in, self.defaults.view)
+            if of_patch:
+                text = tr("Here a composite takes {}.").format(seen_in)
+                tell(self.in_hand.iface.messageBar(), text, level=Qgis.MessageLevel.Success)
             if not geometry.isGeosValid():
                 tell(
                     self.in_hand.iface.messageBar(),
@@ -168,39 +174,43 @@ class DrawTool(QgsMapToolDigitizeFeature):
                     tr("Undo it, or move its corners with the vertex tool."),
                 )
 
-    def _add(self, geometry, seen_in):
-        """Put the geometry into the layer, in one step, with all that can be told of it."""
-        from shapely import wkb
 
-        from ..measure.filling import fill_in
+def add_drawn(in_hand, kind, geometry, defaults, seen_in, view):
+    """Put a geometry in the course's CRS into the layer of its kind, in one step, with all that can be told.
 
-        course = self.in_hand.course()
-        names = {field.name for field in BY_NAME[self.kind].fields}
-        tee_set = self.defaults.ask_tee_set() if "tee_set" in names else ""
-        filled = fill_in(
-            course,
-            self.kind,
-            wkb.loads(bytes(geometry.asWkb())),
-            self.in_hand.hole,
-            tee_set=tee_set or "",
-            seen_in=seen_in,
-            view=self.defaults.view,
-            index=self.in_hand.index(),
-        )
-        layer = self.in_hand.layer(self.kind)
-        places = {name: layer.fields().lookupField(name) for name in filled.fields}
-        values = {places[name]: value for name, value in filled.fields.items() if places[name] >= 0}
-        with one_step(tr("Draw: {}").format(layer.name()), layer):
-            if filled.row is not None:
-                checked(layer.changeGeometry(filled.row, geometry), layer)
-                given = {place: value for place, value in values.items() if value is not None}
-                checked(layer.changeAttributeValues(filled.row, given), layer)
-            else:
-                new = QgsVectorLayerUtils.createFeature(layer, geometry, values)
-                checked(layer.addFeature(new), layer)
-        if self.kind == "hole":
-            self.in_hand.look_for_holes()
-            self.in_hand.choose_hole(filled.holes[0])
+    defaults: as of DrawTool. seen_in, view: of what it was drawn from. Raises YardwrightError.
+    """
+    from shapely import wkb
+
+    from ..measure.filling import fill_in
+
+    course = in_hand.course()
+    names = {field.name for field in BY_NAME[kind].fields}
+    tee_set = defaults.ask_tee_set() if "tee_set" in names else ""
+    filled = fill_in(
+        course,
+        kind,
+        wkb.loads(bytes(geometry.asWkb())),
+        in_hand.hole,
+        tee_set=tee_set or "",
+        seen_in=seen_in,
+        view=view,
+        index=in_hand.index(),
+    )
+    layer = in_hand.layer(kind)
+    places = {name: layer.fields().lookupField(name) for name in filled.fields}
+    values = {places[name]: value for name, value in filled.fields.items() if places[name] >= 0}
+    with one_step(tr("Draw: {}").format(layer.name()), layer):
+        if filled.row is not None:
+            checked(layer.changeGeometry(filled.row, geometry), layer)
+            given = {place: value for place, value in values.items() if value is not None}
+            checked(layer.changeAttributeValues(filled.row, given), layer)
+        else:
+            new = QgsVectorLayerUtils.createFeature(layer, geometry, values)
+            checked(layer.addFeature(new), layer)
+    if kind == "hole":
+        in_hand.look_for_holes()
+        in_hand.choose_hole(filled.holes[0])
 
 
 def _smooth(places, closed):

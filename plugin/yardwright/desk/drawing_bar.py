@@ -9,7 +9,7 @@ from qgis.core import QgsSettings
 from qgis.PyQt.QtCore import QObject, Qt
 from qgis.PyQt.QtWidgets import QAction, QActionGroup, QComboBox, QInputDialog, QToolBar
 
-from ..model.kinds import BY_NAME, VIEWS
+from ..model.kinds import BY_NAME, OUTLINED, VIEWS
 from ..resources import icon
 from .words import told_in, tr, with_keys
 
@@ -29,9 +29,11 @@ KEYS = {
     "boundary": "O",
     "marker": "M",
     "target": "X",
+    "patch": "Ctrl+P",
 }
 """The kinds that are drawn, in the order in which a hole is, and the letter that follows Alt+Y."""
-HOW_KEYS = {"clicks": "1", "curve": "2", "stream": "3"}
+HOW_KEYS = {"clicks": "1", "curve": "2", "stream": "3", "outline": "4"}
+_HOW_ICONS = {"clicks": "draw_clicks", "curve": "draw_curve", "stream": "draw_stream", "outline": "outline"}
 
 
 class DrawingBar(QObject):
@@ -39,18 +41,20 @@ class DrawingBar(QObject):
 
     ``seen_in(places)``, ``view``: the image's id and how well things are seen in it, which all that is drawn
     is given. ``date_at``: a function that gives the id of the date which the map shows at a place (QgsPointXY
-    in the map's CRS), None as long as nobody chooses among the dates.
+    in the map's CRS), None as long as nobody chooses among the dates; ``second_date``: one that gives the
+    date it is compared with.
     """
 
     def __init__(self, in_hand):
         super().__init__(in_hand)
         self.in_hand = in_hand
         self.iface = in_hand.iface
-        self.date_at = None
+        self.date_at = self.second_date = None
         self.actions = {}
         self.tools = {}
+        self.outline_tools = {}
         self.pointer = None
-        self._how = "clicks"
+        self._how = self._by_hand = "clicks"
         self._tips = {}
         self._build()
         in_hand.course_changed.connect(self._course_changed)
@@ -75,12 +79,20 @@ class DrawingBar(QObject):
             ("clicks", tr("Straight sides from click to click")),
             ("curve", tr("A smooth curve through the clicks")),
             ("stream", tr("Follow the moving pointer: a click begins, a right click ends")),
+            ("outline", tr("Outline by one click inside: the margin follows the image")),
         ):
-            action = self._action(f"draw_{how}", text, f"Alt+Y, {HOW_KEYS[how]}")
+            action = self._action(_HOW_ICONS[how], text, f"Alt+Y, {HOW_KEYS[how]}")
             action.setCheckable(True)
             action.setChecked(how == self._how)
             hows.addAction(action)
             action.triggered.connect(lambda checked, how=how: self.draw_as(how))
+        self.actions["outline"].setWhatsThis(
+            tr(
+                "A click inside a green, a bunker, a tee, a pond, a fairway or an apron finds its margin in "
+                "the image that is shown. Enter, a right click or a second click inside takes it, Esc drops "
+                "it, + and - make it wider and tighter; the vertex tool reshapes it afterwards."
+            )
+        )
         self.bar.addSeparator()
         self.tee_box = self._box("yardwright_tee_set", tr("The tee set that is drawn and measured from"))
         self.tee_box.activated.connect(lambda row: self.in_hand.choose_tee_set(self.tee_box.itemData(row)))
@@ -147,7 +159,9 @@ class DrawingBar(QObject):
         canvas = self.iface.mapCanvas()
         canvas.mapToolSet.disconnect(self._tool_set)
         self.iface.initializationCompleted.disconnect(self._place_once)
-        for tool in self.tools.values():
+        for tool in self.outline_tools.values():
+            tool.let_go()
+        for tool in self._all_tools():
             if canvas.mapTool() is tool:
                 canvas.unsetMapTool(tool)
             tool.deleteLater()
@@ -176,6 +190,19 @@ class DrawingBar(QObject):
         shown = [date for date, node in nodes.items() if node is not None and node.isVisible()]
         return shown[0] if len(shown) == 1 else ""
 
+    def patch_from(self, places):
+        """The id of the date that a patch about ``places`` takes: the one seen there, else, where the map
+        shows none or several, the one that is compared. Raises YardwrightError where there is neither."""
+        found = self.seen_in(places) or (self.second_date() if self.second_date is not None else "")
+        if not found:
+            from ..model.errors import YardwrightError
+
+            raise YardwrightError(
+                tr("Which date the patch is to show is not known."),
+                tr("Show that date alone on the map, or beyond the divider, and draw the patch there."),
+            )
+        return found
+
     @property
     def view(self):
         """How well things are seen, one of kinds.VIEWS."""
@@ -201,26 +228,64 @@ class DrawingBar(QObject):
     # Choosing
 
     def take(self, kind):
-        """Take the drawing tool of a kind in hand."""
+        """Take the drawing tool of a kind in hand; that which outlines, where things are outlined."""
         with told_in(self.iface.messageBar()):
             self.in_hand.layers()
-            if kind not in self.tools:
-                from .draw_tool import DrawTool
-
-                tool = DrawTool(self.in_hand, kind, self)
-                tool.setAction(self.actions[f"draw_{kind}"])
-                self.tools[kind] = tool
-            self.tools[kind].draw_as(self._how)
-            self.iface.mapCanvas().setMapTool(self.tools[kind])
+            tool = self._tool_of(kind)
+            tool.draw_as(self._by_hand)
+            self.iface.mapCanvas().setMapTool(tool)
             return
         self.actions[f"draw_{kind}"].setChecked(False)
 
+    def _tool_of(self, kind):
+        """The map tool of a kind, made when it is first taken in hand."""
+        outlines = self._how == "outline" and kind in OUTLINED
+        made = self.outline_tools if outlines else self.tools
+        if kind not in made:
+            if outlines:
+                from .outline_tool import OutlineTool as Tool
+            else:
+                from .draw_tool import DrawTool as Tool
+            made[kind] = Tool(self.in_hand, kind, self)
+            made[kind].setAction(self.actions[f"draw_{kind}"])
+        return made[kind]
+
+    def _all_tools(self):
+        return [*self.tools.values(), *self.outline_tools.values()]
+
+    def kind_in_hand(self):
+        """The kind whose drawing tool is in hand, None for none."""
+        tool = self.iface.mapCanvas().mapTool()
+        return tool.kind if any(tool is one for one in self._all_tools()) else None
+
     def draw_as(self, how):
-        """Draw by one of draw_tool.HOWS from now on."""
+        """Draw by one of draw_tool.HOWS from now on, or outline by one click where a kind can be.
+
+        What cannot be outlined is drawn by hand as before.
+        """
+        kind = self.kind_in_hand()
+        before = None if kind is None else self._tool_of(kind)
         self._how = how
-        self.actions[f"draw_{how}"].setChecked(True)
+        if how != "outline":
+            self._by_hand = how
         for tool in self.tools.values():
-            tool.draw_as(how)
+            tool.draw_as(self._by_hand)
+        if kind is not None and self._tool_of(kind) is not before:
+            self.take(kind)
+        self._show_how()
+
+    def _show_how(self):
+        """Tick how the kind in hand is drawn, and say why it cannot be outlined where it cannot."""
+        kind = self.kind_in_hand()
+        by_hand = kind is not None and kind not in OUTLINED
+        how = self._by_hand if by_hand else self._how
+        self.actions[_HOW_ICONS[how]].setChecked(True)
+        reason = self.in_hand.why_no_course()
+        if by_hand and not reason:
+            reason = tr("A thing of this kind has no margin that an image shows: draw it by hand.")
+        action = self.actions["outline"]
+        action.setEnabled(not reason)
+        action.setToolTip(f"{self._tips['outline']}\n{reason}" if reason else self._tips["outline"])
 
     def _tool_set(self, tool, _=None):
         ours = tool if hasattr(tool, "pointed") else None  # a tool of ours: it tells where it points
@@ -228,6 +293,7 @@ class DrawingBar(QObject):
             self.follow_pointer()
         if self.pointer is not None:
             self.pointer.follow(ours)
+        self._show_how()
 
     def follow_pointer(self):
         """Begin to work out the figures under the pointer, once; the PointerFigures."""
@@ -239,9 +305,9 @@ class DrawingBar(QObject):
 
     def _course_changed(self):
         canvas = self.iface.mapCanvas()
-        for kind, tool in self.tools.items():
+        for tool in self._all_tools():
             # A layer more or less in the project is no reason to take the tool out of the hand amid drawing.
-            if canvas.mapTool() is tool and not tool.draws_into(self.in_hand.layer(kind)):
+            if canvas.mapTool() is tool and not tool.draws_into(self.in_hand.layer(tool.kind)):
                 canvas.unsetMapTool(tool)
         reason = self.in_hand.why_no_course()
         for name, action in self.actions.items():
@@ -249,6 +315,7 @@ class DrawingBar(QObject):
             action.setToolTip(f"{self._tips[name]}\n{reason}" if reason else self._tips[name])
         for box in (self.tee_box, self.view_box):
             box.setEnabled(not reason)
+        self._show_how()
         self._list_tee_sets()
 
     def _list_tee_sets(self):

@@ -408,3 +408,5 @@ SCHEMA_VERSION = 3
 BY_NAME = {kind.name: kind for kind in KINDS + TABLES}
 FEATURE_KINDS = tuple(k.name for k in KINDS if k.name not in ("image", "patch", "window", "pin"))
 LISTED = tuple(k.name for k in KINDS if k.listed)
+OUTLINED = ("green", "bunker", "tee", "penalty_area", "fairway", "apron")
+"""The kinds whose margin is found in an image from one place inside, see ``imagery.outline``."""
