@@ -32,6 +32,7 @@ from yardwright.desk.dates import (
     drawn_only,
     expression_of,
     ground_sample_distance,
+    gsd_told,
     matched,
     names_of,
     rasters_without_date,
@@ -249,8 +250,67 @@ def test_a_web_source_is_as_large_as_the_course(in_hand):  # noqa: F811
     box = row.geometry().boundingBox()
     # The course lies between 50 yards west and some 430 east of the first tee, and 375 yards to the north.
     assert EAST - 260 < box.xMinimum() < EAST - 200 and NORTH + 500 < box.yMaximum() < NORTH + 560
-    assert row["source"] == tiles.source() and not row["gsd_m"]
+    assert row["source"] == tiles.source()
     assert dates_of(in_hand)[0].layer_id == tiles.id()
+    images.rollBack()
+
+
+def test_how_fine_a_web_layer_is(in_hand):  # noqa: F811
+    """Measured at the course, where the deepest level is told; else nothing is made up, and that is noted.
+
+    Expected: a level has 2 to its power tiles of 256 pixels about the equator, and in Web Mercator lengths
+    grow by the secant of the latitude (EPSG Guidance Note 7-2, method 1024); the ellipsoid makes 0.3 % of it.
+    """
+    import math
+
+    import pyproj
+
+    latitude = pyproj.Transformer.from_crs(32630, 4326, always_xy=True).transform(EAST, NORTH)[1]
+    expected = 2 * math.pi * 6378137 / 256 / 2**19 * math.cos(math.radians(latitude))
+    url = "type=xyz&url=https://tiles.example/{z}/{x}/{y}.png"
+    server = (
+        "contextualWMSLegend=0&crs=EPSG:32630&format=image/png&layers=a&styles=&url=https://maps.example/wms"
+    )
+    for number, (source, gsd) in enumerate(
+        (
+            (f"{url}&zmax=19&zmin=0", expected),
+            (f"{url}&zmax=19&zmin=0&tilePixelRatio=2", expected / 2),
+            (url, None),
+            (server, None),
+        )
+    ):
+        layer = QgsRasterLayer(source, f"Web {number}", "wms")
+        if not layer.isValid():  # a server of maps is asked what it has, and there is none here
+            layer.setCrs(in_hand.layer("green").crs())
+        found, note = gsd_told(in_hand, layer)
+        assert found == (gsd and pytest.approx(gsd, rel=0.005)), source
+        assert bool(note) == (gsd is None), source
+
+
+def test_a_date_keeps_its_licence_and_what_is_not_known(in_hand):  # noqa: F811
+    tiles = QgsRasterLayer("type=xyz&url=https://tiles.example/{z}/{x}/{y}.png", "Web", "wms")
+    metadata = tiles.metadata()
+    metadata.setLicenses(["Look, do not print"])
+    tiles.setMetadata(metadata)
+    QgsProject.instance().addMapLayer(tiles)
+    take_up(in_hand, tiles, "2024-05-01")
+    (date,) = dates_of(in_hand)
+    assert (date.licence, date.gsd_m, date.print_allowed) == ("Look, do not print", None, False)
+    row = next(in_hand.layer("image").getFeatures())
+    assert row["note"] == "The service does not say what a pixel covers on the ground."
+    in_hand.layer("image").rollBack()
+
+
+def test_how_a_date_lies(in_hand, dated):  # noqa: F811
+    images = in_hand.layer("image")
+    places = {name: images.fields().lookupField(name) for name in ("shift_e_m", "rmse_m")}
+    rows = {row["id"]: row.id() for row in images.getFeatures()}
+    images.startEditing()
+    images.changeAttributeValue(rows["2023-04-12"], places["shift_e_m"], -0.83)
+    images.changeAttributeValue(rows["2023-04-12"], places["rmse_m"], 0.12)
+    images.changeAttributeValue(rows["2024-10-09"], places["shift_e_m"], 0.5)
+    found = {date.id: (date.registered, date.rmse_m) for date in dates_of(in_hand)}
+    assert found == {"2023-04-12": (True, 0.12), "2024-10-09": (True, None), "2025-07-02": (False, None)}
     images.rollBack()
 
 

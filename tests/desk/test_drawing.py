@@ -115,6 +115,30 @@ def test_the_only_image_on_the_map_is_the_one_drawn_from(drawing, hand, project,
     assert drawing.seen_in([]) == ""
 
 
+def test_a_patch_takes_the_date_that_is_seen_there(drawing, hand):
+    divider = at(40, 0)[0]
+    drawing.date_at = lambda place: "2023" if place.x() > divider else "2025"
+    drawing.take("patch")
+    hand.draw((60, 250), (75, 250), (75, 265))
+    layer = drawing.in_hand.layer("patch")
+    (row,) = new_rows(layer)
+    assert row["image"] == "2023" and layer.undoStack().count() == 1
+    assert drawing.iface.bar.messages == ["Here a composite takes 2023."]
+    # No date on the map, as while a composite is looked at: the one that is compared.
+    drawing.date_at, drawing.second_date = (lambda place: ""), (lambda: "2024")
+    hand.draw((0, 250), (15, 250), (15, 265))
+    assert sorted(one["image"] for one in new_rows(layer)) == ["2023", "2024"]
+
+
+def test_a_patch_of_no_date_is_not_drawn(drawing, hand):
+    drawing.date_at, drawing.second_date = (lambda place: ""), (lambda: "")
+    drawing.take("patch")
+    hand.draw((60, 250), (75, 250), (75, 265))
+    assert new_rows(drawing.in_hand.layer("patch")) == []
+    (message,) = drawing.iface.bar.messages
+    assert "not known" in message and "beyond the divider" in message
+
+
 def test_the_next_one_is_drawn_with_the_same_tool(drawing, hand):
     drawing.take("bunker")
     hand.draw((30, 250), (45, 250), (45, 265))
@@ -296,11 +320,11 @@ def test_the_layer_that_was_current_taken_away_amid_drawing(drawing, hand, proje
 
 
 def test_every_kind_that_is_drawn_has_its_tool_and_key(drawing):
-    """The fifteen kinds of the course file that a person draws; images, patches, windows and pins are not."""
+    """The kinds of the course file that a person draws; images, windows and pins are not."""
     from yardwright.desk.drawing_bar import HOW_KEYS, KEYS
     from yardwright.model.kinds import KINDS
 
-    drawn = {kind.name for kind in KINDS} - {"image", "patch", "window", "pin"}
+    drawn = {kind.name for kind in KINDS} - {"image", "window", "pin"}
     assert set(KEYS) == drawn
     keys = [*KEYS.values(), *HOW_KEYS.values()]
     assert len(set(keys)) == len(keys)

@@ -29,20 +29,20 @@ _LIGHT = QColor(255, 255, 255)
 _TAKEN = QColor(0, 92, 168)
 
 
-def layers_with(layers, dates, second):
-    """A map's layers, topmost first, with the raster ``second`` in the place of all that show a date.
+def layers_with(layers, dates, seconds):
+    """A map's layers, topmost first, with the rasters ``seconds`` in the place of all that show a date.
 
-    dates: ids of the layers that show one. Without one on the map it lies above the other rasters, beneath
-    everything else.
+    dates: ids of the layers that show one. Without one on the map they lie above the other rasters, beneath
+    everything else. [] without ``seconds``.
     """
-    if second is None:
+    if not seconds:
         return []
     place = next((n for n, one in enumerate(layers) if one.id() in dates), None)
     if place is None:
         place = next((n for n, one in enumerate(layers) if isinstance(one, QgsRasterLayer)), len(layers))
     above = [one for one in layers[:place] if one.id() not in dates]
     below = [one for one in layers[place:] if one.id() not in dates]
-    return [*above, second, *below]
+    return [*above, *seconds, *below]
 
 
 class SecondPicture(QObject):

@@ -7,7 +7,6 @@ import os
 import re
 from collections import Counter
 from dataclasses import dataclass
-from urllib.parse import parse_qs
 
 from qgis.core import (
     QgsCoordinateReferenceSystem,
@@ -33,12 +32,20 @@ from ..compat import attribution
 from ..model.errors import YardwrightError
 from ..model.kinds import FEATURE_KINDS
 from ..store.reading import plain_value
+from ..store.sources import names_of
 from .courses import other_layers
 from .editing import checked, one_step
+from .web_tiles import deepest_pixel
 from .words import tr
 
 IMAGE_MARK = "yardwright/image"
 """Custom property of a raster layer: the id of the date it shows, whatever its source is."""
+
+COMPOSITE_MARK = "yardwright/composite"
+"""Custom property of the raster layers of a composite: the id of its base; see ``composites``."""
+
+OWN_SOURCE = "yardwright/own_source"
+"""Custom property of a raster layer that shows a moved date by a virtual image: the source it had before."""
 
 NOT_SAID = ""
 """In place of a date's id: the features that do not say which image they were drawn from."""
@@ -52,13 +59,18 @@ class DateOfImage:
     """One row of the layer “Image date”; ``layer_id`` names the raster layer that shows it, if one does.
 
     taken: ISO text, "" where unknown. gsd_m: metres on the ground that a pixel covers, None where unknown.
+    rmse_m: how well it lies on the base, metres, None where nobody has said. moved: whether its picture is
+    moved to lie on the ground.
     """
 
     id: str
     taken: str = ""
     credit: str = ""
+    licence: str = ""
     print_allowed: bool = False
     gsd_m: float = None
+    rmse_m: float = None
+    moved: bool = False
     source: str = ""
     layer_id: str = None
 
@@ -69,12 +81,22 @@ class DateOfImage:
             return self.taken or self.id or tr("without a day")
         return f"{self.taken} ({self.id})"
 
+    @property
+    def layer_ids(self):
+        """The layers that show it, as a tuple; a composite has several."""
+        return (self.layer_id,) if self.layer_id else ()
+
+    @property
+    def registered(self):
+        """Whether somebody has laid it on another date."""
+        return self.moved or self.rmse_m is not None
+
 
 def dates_of(in_hand):
     """The course's dates, newest first, as a list of DateOfImage; those without a day come last."""
     rows, rasters = _rows(in_hand), rasters_of(in_hand.project)
     shown_by = matched(
-        [(row.id, row.source) for row in rows], [_known_as(one) for one in rasters], _folder(in_hand)
+        [(row.id, row.source) for row in rows], [known_as(one) for one in rasters], _folder(in_hand)
     )
     dates = [DateOfImage(**{**vars(row), "layer_id": found}) for row, found in zip(rows, shown_by)]
     return sorted(dates, key=lambda date: date.taken, reverse=True)
@@ -92,8 +114,9 @@ def rasters_without_date(in_hand):
         for layer in rasters_of(in_hand.project)
         if layer.isValid()
         and not _holds_heights(layer)
+        and not layer.customProperty(COMPOSITE_MARK)
         and str(layer.customProperty(IMAGE_MARK, "")) not in ids
-        and not names & _known_as(layer)[2]
+        and not names & known_as(layer)[2]
     ]
 
 
@@ -122,28 +145,9 @@ def matched(rows, rasters, folder):
     return found
 
 
-def names_of(source, folder=""):
-    """All that one source goes by, a set of texts: itself, its real path, the address of its tiles.
-
-    >>> sorted(names_of("type=xyz&url=https%3A%2F%2Ftiles.example%2F{z}%2F{x}%2F{y}.png&zmax=19"))[0]
-    'https://tiles.example/{z}/{x}/{y}.png'
-    """
-    text = str(source or "").strip()
-    if not text:
-        return set()
-    names = {text}
-    given = parse_qs(text)
-    if "url" in given:
-        # A server of maps has many layers at one address; one of tiles has one.
-        names.add(" ".join([*given["url"], *given.get("layers", [])]))
-    elif "://" not in text:
-        names.add(os.path.normcase(os.path.realpath(os.path.join(folder, text))))
-    return names
-
-
-def _known_as(layer):
+def known_as(layer):
     """A raster layer as ``matched`` takes it."""
-    names = names_of(layer.source())
+    names = names_of(layer.source()) | names_of(layer.customProperty(OWN_SOURCE, ""))
     parts = QgsProviderRegistry.instance().decodeUri(layer.providerType(), layer.source())
     if parts.get("path") and not parts.get("layerName"):
         names |= names_of(parts["path"])
@@ -168,16 +172,16 @@ def _rows(in_hand):
         values = {
             field.name(): plain_value(value) for field, value in zip(layer.fields(), feature.attributes())
         }
-        taken = str(values.get("taken") or "")
-        gsd = values.get("gsd_m")
+        texts = {name: str(values.get(name) or "") for name in ("taken", "credit", "licence", "source")}
+        gsd, rmse = values.get("gsd_m"), values.get("rmse_m")
         rows.append(
             DateOfImage(
                 id=str(values.get("id") or "").strip(),
-                taken=taken,
-                credit=str(values.get("credit") or ""),
+                **texts,
                 print_allowed=bool(values.get("print_allowed")),
                 gsd_m=gsd if isinstance(gsd, (int, float)) and gsd > 0 else None,
-                source=str(values.get("source") or ""),
+                rmse_m=rmse if isinstance(rmse, (int, float)) and rmse >= 0 else None,
+                moved=any(values.get(name) for name in ("shift_e_m", "shift_n_m", "moved")),
             )
         )
     return rows
@@ -213,11 +217,16 @@ def credit_of(layer):
     return "; ".join(layer.metadata().rights()) or attribution(layer)
 
 
-def take_up(in_hand, layer, taken, credit=None, print_allowed=False):
+def licence_of(layer):
+    """Under which licence a raster layer says it is, "" where it says nothing."""
+    return "; ".join(layer.metadata().licenses())
+
+
+def take_up(in_hand, layer, taken, credit=None, print_allowed=False, licence=None):
     """Make a raster layer of the project one of the course's dates; the id of the new row.
 
-    taken: the day, ISO text. credit: taken from the layer's description unless given. One step to undo in
-    the layer “Image date”. Raises YardwrightError with nothing changed.
+    taken: the day, ISO text. credit, licence: taken from the layer's description unless given. One step to
+    undo in the layer “Image date”. Raises YardwrightError with nothing changed.
     """
     images = in_hand.layer("image")
     if images is None:
@@ -234,14 +243,16 @@ def take_up(in_hand, layer, taken, credit=None, print_allowed=False):
         )
     row = QgsFeature(images.fields())
     new_id = _free_id(day.toString("yyyy-MM-dd"), {date.id for date in _rows(in_hand)})
+    gsd, note = gsd_told(in_hand, layer)
     for name, value in (
         ("id", new_id),
         ("source", _source_for_course(layer, _folder(in_hand))),
         ("taken", day),
-        ("gsd_m", ground_sample_distance(layer)),
+        ("gsd_m", gsd),
         ("credit", (credit_of(layer) if credit is None else credit) or None),
-        ("licence", "; ".join(layer.metadata().licenses()) or None),
+        ("licence", (licence_of(layer) if licence is None else licence) or None),
         ("print_allowed", bool(print_allowed)),
+        ("note", note or None),
     ):
         row.setAttribute(name, value)
     row.setGeometry(_footprint(in_hand, layer, images.crs()))
@@ -250,22 +261,47 @@ def take_up(in_hand, layer, taken, credit=None, print_allowed=False):
     return new_id
 
 
+def gsd_told(in_hand, layer):
+    """``(metres on the ground that a pixel of a raster covers, what is to be noted where that is unknown)``.
+
+    Of an image, as ``ground_sample_distance`` has it; of tiles, that of their deepest zoom level where the
+    course lies. (None, a note) for a service that does not say how deep it goes.
+    """
+    if layer.dataProvider().name() != "wms":
+        return ground_sample_distance(layer), ""
+    pixel = deepest_pixel(layer.source(), layer.dataProvider().nativeResolutions())
+    if pixel is not None and layer.crs().isValid():
+        crs = in_hand.layer("image").crs()
+        to_layer = QgsCoordinateTransform(crs, layer.crs(), in_hand.project)
+        try:
+            middle = to_layer.transform(ground_of_course(in_hand, crs).center())
+        except QgsCsException:
+            middle = None
+        if middle is not None:
+            return _square_on_ground(layer, middle, pixel, pixel), ""
+    return None, tr("The service does not say what a pixel covers on the ground.")
+
+
 def ground_sample_distance(layer):
     """Metres on the ground that a pixel in the middle of a raster covers, to a tenth of a millimetre.
 
     The side of the square that is as large as the pixel on the ellipsoid; None for maps that have no pixels
     of their own (tiles and map servers) and for layers that lie nowhere.
     """
-    across, up = layer.rasterUnitsPerPixelX(), layer.rasterUnitsPerPixelY()
+    across, up = abs(layer.rasterUnitsPerPixelX()), abs(layer.rasterUnitsPerPixelY())
     if layer.dataProvider().name() == "wms" or not layer.crs().isValid() or not across or not up:
         return None
+    return _square_on_ground(layer, layer.extent().center(), across, up)
+
+
+def _square_on_ground(layer, place, across, up):
+    """The side, metres, of the square that is as large on the ellipsoid as so much of a layer's CRS."""
     tape = QgsDistanceArea()
     tape.setSourceCrs(layer.crs(), layer.transformContext())
     tape.setEllipsoid(layer.crs().ellipsoidAcronym() or "EPSG:7030")
-    middle = layer.extent().center()
     try:
-        width = tape.measureLine(middle, QgsPointXY(middle.x() + abs(across), middle.y()))
-        height = tape.measureLine(middle, QgsPointXY(middle.x(), middle.y() + abs(up)))
+        width = tape.measureLine(place, QgsPointXY(place.x() + across, place.y()))
+        height = tape.measureLine(place, QgsPointXY(place.x(), place.y() + up))
     except QgsCsException:
         return None
     return round((width * height) ** 0.5, 4) or None
@@ -308,11 +344,11 @@ def _footprint(in_hand, layer, crs):
             outline = QgsGeometry()
         if not outline.isEmpty() and outline.boundingBox().isFinite():
             return outline
-    return QgsGeometry.fromRect(_ground_of_course(in_hand, crs))
+    return QgsGeometry.fromRect(ground_of_course(in_hand, crs))
 
 
-def _ground_of_course(in_hand, crs):
-    """The rectangle about the course's features, 200 metres wider; without any, what the map shows."""
+def ground_of_course(in_hand, crs, wider=200.0):
+    """The QgsRectangle about the course's features, so much wider; without any, what the map shows."""
     ground = None
     for layer in course_layers(in_hand):
         # One by one: the counts and extents that a layer keeps leave out what is not saved yet, and after
@@ -326,7 +362,7 @@ def _ground_of_course(in_hand, crs):
                     ground = QgsRectangle(box)
                 ground.combineExtentWith(box)
     if ground is not None:
-        return ground.buffered(200.0)
+        return ground.buffered(wider)
     canvas = in_hand.iface.mapCanvas()
     to_course = QgsCoordinateTransform(
         canvas.mapSettings().destinationCrs() or QgsCoordinateReferenceSystem(crs), crs, in_hand.project
@@ -389,6 +425,12 @@ def drawn_from(layers):
         request.setSubsetOfAttributes([field])
         found.update(str(plain_value(one[field]) or NOT_SAID) for one in layer.getFeatures(request))
     return found
+
+
+def default_base(in_hand, ids):
+    """The date that most is drawn from; where nothing is, the first of ``ids``, which come newest first."""
+    drawn = drawn_from(course_layers(in_hand))
+    return max(ids, key=lambda one: drawn.get(one, 0), default="")
 
 
 def _counted(layer, expression):

@@ -5,7 +5,7 @@ from functools import partial
 from qgis.core import QgsApplication
 from qgis.gui import QgsDockWidget
 from qgis.PyQt import sip
-from qgis.PyQt.QtCore import QDate, QEvent, QSize, Qt, QTimer
+from qgis.PyQt.QtCore import QEvent, QSize, Qt, QTimer, pyqtSignal
 from qgis.PyQt.QtGui import QFont, QKeySequence
 from qgis.PyQt.QtWidgets import (
     QAbstractItemView,
@@ -13,16 +13,12 @@ from qgis.PyQt.QtWidgets import (
     QActionGroup,
     QCheckBox,
     QComboBox,
-    QDateEdit,
-    QDialog,
-    QDialogButtonBox,
     QDockWidget,
     QFormLayout,
     QGroupBox,
     QHBoxLayout,
     QHeaderView,
     QLabel,
-    QLineEdit,
     QMenu,
     QPushButton,
     QSizePolicy,
@@ -39,19 +35,19 @@ from qgis.PyQt.QtWidgets import (
 from ..model.errors import YardwrightError
 from ..resources import icon
 from .comparing import STEP, Comparison, LinkedView, layers_with
+from .composites import CompositeOfDates, composites_of
 from .dates import (
     NOT_SAID,
     counts,
     course_layers,
-    credit_of,
     dates_of,
-    day_in,
     drawn_from,
     drawn_only,
     expression_of,
     rasters_without_date,
     take_up,
 )
+from .take_up_dialog import TakeUpDialog
 from .words import told_in, tr
 
 FLIP_KEY = Qt.Key.Key_F4
@@ -67,16 +63,20 @@ _SLIDER = 1000
 _LEAST_WIDTH = 160
 """What is left of the map at least beside the second view, pixels."""
 _DATE, _RASTER = Qt.ItemDataRole.UserRole, Qt.ItemDataRole.UserRole + 1
+_GROUND, _LIES, _PRINT, _CREDIT = range(1, 5)
 
 
 class DatesPanel(QgsDockWidget):
     """The course's dates.
 
     ``date_in_hand``: the id of the date chosen here, or the only one that the map shows, "" for none.
-    ``date_at(place)`` knows of the divider too.
+    ``date_changed`` tells of another. ``date_at(place)`` knows of the divider too.
     """
 
-    def __init__(self, in_hand, parent=None):
+    date_changed = pyqtSignal()
+
+    def __init__(self, in_hand, parent=None, actions=()):
+        """actions: what else can be done with dates, as buttons."""
         super().__init__(parent)
         self.setObjectName("yardwright_dates_panel")
         self.setWindowTitle(tr("Dates"))
@@ -84,16 +84,17 @@ class DatesPanel(QgsDockWidget):
         self.in_hand = in_hand
         self.canvas = in_hand.iface.mapCanvas()
         self.date_in_hand = ""
-        self.dates = []
+        self.dates, self.composites = [], []
         self.linked = None
         self._second = ""
+        self._stand_in = ("", None)
         self._showing = False
         self._place = self._pair = self._worn = None
         self._styles = {}
         self._held_by_key = False
         self._sizes_before = []
         self._least_width = 0
-        self._build()
+        self._build(actions)
         self.comparison = Comparison(self.canvas, self._second_layers, self)
         self.comparison.moved.connect(self._divider_moved)
         self._divider_moved()
@@ -133,7 +134,7 @@ class DatesPanel(QgsDockWidget):
 
     # The surface
 
-    def _build(self):
+    def _build(self, actions):
         self.pages = QStackedWidget(self)
         self.empty = QLabel(self.pages)
         self.empty.setWordWrap(True)
@@ -144,6 +145,7 @@ class DatesPanel(QgsDockWidget):
         layout = QVBoxLayout(body)
         layout.setContentsMargins(6, 6, 6, 6)
         layout.addWidget(self._build_list(), 1)
+        layout.addLayout(self._build_actions(actions))
         layout.addWidget(self._build_comparing())
         layout.addWidget(self._build_filter())
         self.pages.addWidget(body)
@@ -159,22 +161,24 @@ class DatesPanel(QgsDockWidget):
         self.list.setWhatsThis(
             tr("The dates of the course’s images, newest first. Click one to see it alone on the map.")
         )
-        self.list.setHeaderLabels([tr("Date"), tr("Ground"), tr("Print"), tr("Credit")])
+        self.list.setHeaderLabels([tr("Date"), tr("Ground"), tr("Lies"), tr("Print"), tr("Credit")])
         head = self.list.headerItem()
-        head.setToolTip(1, tr("What a pixel covers on the ground"))
-        head.setToolTip(2, tr("Whether it may be printed"))
+        head.setToolTip(_GROUND, tr("What a pixel covers on the ground"))
+        head.setToolTip(_LIES, tr("How well it lies on the base: its standard error, once it is registered"))
+        head.setToolTip(_PRINT, tr("Whether it may be printed"))
         self.list.setRootIsDecorated(False)
         self.list.setAllColumnsShowFocus(True)
         self.list.setUniformRowHeights(True)
         self.list.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         self.list.setMinimumHeight(96)
+        self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         header = self.list.header()
-        for column in range(3):
+        for column in range(_CREDIT):
             header.setSectionResizeMode(column, QHeaderView.ResizeMode.ResizeToContents)
         # The credit takes what room is left, and the tip says all of it. As Qt's own “last section” it would
         # never become narrower than it was at first.
         header.setStretchLastSection(False)
-        header.setSectionResizeMode(3, QHeaderView.ResizeMode.Stretch)
+        header.setSectionResizeMode(_CREDIT, QHeaderView.ResizeMode.Stretch)
         self.list.itemClicked.connect(self._clicked)
         self.list.itemActivated.connect(self._clicked)
         self.list.currentItemChanged.connect(lambda *_: self._enable())
@@ -185,6 +189,16 @@ class DatesPanel(QgsDockWidget):
         self.take_up_button.clicked.connect(self._ask_date)
         layout.addWidget(self.take_up_button, 0, Qt.AlignmentFlag.AlignLeft)
         return box
+
+    def _build_actions(self, actions):
+        row = QHBoxLayout()
+        row.setSpacing(4)
+        for action in actions:
+            button = QToolButton(self)
+            button.setDefaultAction(action)
+            self._shape(button)
+            row.addWidget(button)
+        return row
 
     def _build_comparing(self):
         box = QGroupBox(tr("Compare with"), self)
@@ -258,13 +272,16 @@ class DatesPanel(QgsDockWidget):
         button = QToolButton(self)
         button.setObjectName(f"yardwright_{name}")
         button.setIcon(icon(name))
-        button.setIconSize(QSize(24, 24))
         button.setText(text)
         button.setToolTip(tip)
         button.setWhatsThis(tip)
+        self._shape(button)
+        return button
+
+    def _shape(self, button):
+        button.setIconSize(QSize(24, 24))
         button.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextUnderIcon)
         button.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
-        return button
 
     def _directions(self):
         menu = QMenu(self)
@@ -313,6 +330,7 @@ class DatesPanel(QgsDockWidget):
                 self._place = self.in_hand.place
                 self._show_all()
             self.dates = dates_of(self.in_hand)
+            self.composites = composites_of(self.in_hand.project) if self.in_hand.place else []
             self._settle()
             if self.isVisible():
                 self._fill()
@@ -354,6 +372,9 @@ class DatesPanel(QgsDockWidget):
     def _settle(self):
         """Find the date in hand and its pair, and let go of comparisons that have none."""
         seen = [date.id for date in self.dates if self._is_on_map(date)]
+        over = [one.id for one in self.composites if self._is_on_map(one)]
+        # A composite lies over the dates.
+        seen = over or seen
         chosen = self.date_in_hand if self.date_in_hand in seen else ""
         if len(seen) == 1:
             chosen = seen[0]
@@ -362,25 +383,39 @@ class DatesPanel(QgsDockWidget):
         if self._second not in others:
             self._second = before if before in others else next(iter(others), "")
         self._compare_again()
+        if chosen != before:
+            self.date_changed.emit()
 
     def _pairable(self):
         """The dates that the one in hand can be compared with."""
-        return [date for date in self.dates if date.id != self.date_in_hand and self._layer(date) is not None]
+        return [one for one in self._all() if one.id != self.date_in_hand and self._layers(one)]
+
+    def _all(self):
+        """The dates, then the composites."""
+        return [*self.dates, *self.composites]
 
     def _date(self, date_id):
-        return next((date for date in self.dates if date.id == date_id), None)
+        return next((one for one in self._all() if one.id == date_id), None)
 
-    def _layer(self, date):
-        return self.in_hand.project.mapLayer(date.layer_id) if date is not None and date.layer_id else None
+    def _shown_by(self, date):
+        """The ids of the layers that are on where a date or a composite is shown alone: a composite does not
+        cover the whole course, and lies over its base."""
+        if isinstance(date, CompositeOfDates):
+            return (*date.layer_ids, *self._shown_by(self._date(date.base)))
+        return date.layer_ids if date is not None else ()
 
-    def _node(self, date):
-        if date is None or not date.layer_id:
-            return None
-        return self.in_hand.project.layerTreeRoot().findLayer(date.layer_id)
+    def _layers(self, date):
+        """The layers of the project that show a date or a composite, topmost first, [] for none."""
+        layers = [self.in_hand.project.mapLayer(one) for one in self._shown_by(date)]
+        return [layer for layer in layers if layer is not None]
+
+    def _nodes(self, layer_ids):
+        root = self.in_hand.project.layerTreeRoot()
+        nodes = [root.findLayer(one) for one in layer_ids]
+        return [node for node in nodes if node is not None]
 
     def _is_on_map(self, date):
-        node = self._node(date)
-        return node is not None and node.isVisible()
+        return any(node.isVisible() for node in self._nodes(date.layer_ids))
 
     def _fill(self):
         if self.in_hand.place is None:
@@ -401,6 +436,8 @@ class DatesPanel(QgsDockWidget):
         self.list.clear()
         for date in self.dates:
             self._add_date(date)
+        for composite in self.composites:
+            self._add_composite(composite)
         for layer in rasters:
             self._add_raster(layer)
         for row in range(self.list.topLevelItemCount()):
@@ -416,25 +453,41 @@ class DatesPanel(QgsDockWidget):
 
     def _add_date(self, date):
         ground = "" if date.gsd_m is None else tr("{} m").format(f"{date.gsd_m:.3g}")
-        print_allowed = tr("yes") if date.print_allowed else tr("no")
-        item = QTreeWidgetItem([date.title, ground, print_allowed, date.credit])
-        item.setData(0, _DATE, date.id)
-        on_map = self._is_on_map(date)
-        eye = "/mActionShowAllLayers.svg" if on_map else "/mActionHideAllLayers.svg"
-        item.setIcon(0, QgsApplication.getThemeIcon(eye))
-        if date.id == self.date_in_hand and date.id:
-            font = QFont(self.list.font())
-            font.setBold(True)
-            item.setFont(0, font)
+        item = QTreeWidgetItem([date.title, ground, _lies(date), "", date.credit])
+        item.setText(_PRINT, tr("yes") if date.print_allowed else tr("no"))
+        item.setIcon(_PRINT, icon("print_allowed" if date.print_allowed else "print_refused"))
+        if self._begin_row(item, date):
             tip = tr("The map shows this date, and what is drawn is drawn from it.")
-        elif self._layer(date) is None:
+        elif not self._layers(date):
             self._dim(item)
             tip = tr("No layer of this project shows it.") + "\n" + _how_to_show(date)
         else:
             tip = tr("Click to see this date alone.")
-        for column in range(4):
-            item.setToolTip(column, "\n".join(filter(None, (tip, date.credit))))
+        credit = "\n".join(filter(None, (tip, date.credit, date.licence)))
+        tips = {_LIES: _how_it_lies(date), _PRINT: _whether_printed(date)}
+        for column in range(_CREDIT + 1):
+            item.setToolTip(column, tips.get(column, credit))
         self.list.addTopLevelItem(item)
+
+    def _begin_row(self, item, picture):
+        """What the rows of dates and of composites have in common; whether it is the one in hand."""
+        item.setData(0, _DATE, picture.id)
+        eye = "/mActionShowAllLayers.svg" if self._is_on_map(picture) else "/mActionHideAllLayers.svg"
+        item.setIcon(0, QgsApplication.getThemeIcon(eye))
+        in_hand = picture.id == self.date_in_hand and bool(picture.id)
+        if in_hand:
+            font = QFont(self.list.font())
+            font.setBold(True)
+            item.setFont(0, font)
+        return in_hand
+
+    def _add_composite(self, composite):
+        item = QTreeWidgetItem([composite.title])
+        in_hand = self._begin_row(item, composite)
+        self.list.addTopLevelItem(item)
+        item.setFirstColumnSpanned(True)
+        shown = tr("The map shows this composite; what is drawn counts as drawn from its base.")
+        item.setToolTip(0, shown if in_hand else tr("Click to see this composite alone."))
 
     def _add_raster(self, layer):
         item = QTreeWidgetItem([layer.name()])
@@ -448,7 +501,7 @@ class DatesPanel(QgsDockWidget):
     def _dim(self, item):
         font = QFont(self.list.font())
         font.setItalic(True)
-        for column in range(4):
+        for column in range(_CREDIT + 1):
             item.setFont(column, font)
             item.setForeground(column, self.palette().placeholderText())
 
@@ -489,7 +542,7 @@ class DatesPanel(QgsDockWidget):
         self.take_up_button.setEnabled(item is not None and bool(item.data(0, _RASTER)))
 
     def _pair_exists(self):
-        return self._layer(self._date(self._second)) is not None
+        return bool(self._layers(self._date(self._second)))
 
     # One date
 
@@ -499,10 +552,11 @@ class DatesPanel(QgsDockWidget):
                 self.show_date(item.data(0, _DATE))
 
     def show_date(self, date_id):
-        """Show one date alone: of the dates' layers only its own is on. Raises YardwrightError."""
+        """Show one date or composite alone: of all their layers only its own are on. Raises
+        YardwrightError."""
         date = self._date(date_id)
-        node = self._node(date)
-        if node is None:
+        nodes = self._nodes(self._shown_by(date))
+        if not nodes:
             raise YardwrightError(
                 tr("No layer of this project shows the image of {}.").format(
                     date.title if date is not None else date_id
@@ -511,20 +565,33 @@ class DatesPanel(QgsDockWidget):
             )
         self._showing = True
         try:
-            for other in self.dates:
-                other_node = self._node(other)
-                if other_node is not None and other_node is not node:
-                    other_node.setItemVisibilityChecked(False)
-            if not node.isVisible():
-                node.setItemVisibilityCheckedParentRecursive(True)
+            for node in self._nodes(layer_id for one in self._all() for layer_id in one.layer_ids):
+                if node not in nodes:
+                    node.setItemVisibilityChecked(False)
+            for node in nodes:
+                if not node.isVisible():
+                    node.setItemVisibilityCheckedParentRecursive(True)
         finally:
             self._showing = False
         self._settle()
         self._soon.start()
 
     def date_at(self, place):
-        """The id of the date that the map shows at a QgsPointXY in its CRS: beyond the divider the other."""
-        return self._second if self.comparison.shows_second_at(place) else self.date_in_hand
+        """The id of the date that the map shows at a QgsPointXY in its CRS: beyond the divider the other; of
+        a composite its base."""
+        return self._seen_in(self._second if self.comparison.shows_second_at(place) else self.date_in_hand)
+
+    def _seen_in(self, picture_id):
+        picture = self._date(picture_id)
+        return picture.base if isinstance(picture, CompositeOfDates) else picture_id
+
+    def date_alone(self):
+        """The id of the date that the map shows alone, "" for none; a composite is none."""
+        return "" if isinstance(self._date(self.date_in_hand), CompositeOfDates) else self.date_in_hand
+
+    def second_date(self):
+        """The id of the date that the one in hand is compared with, "" for none."""
+        return "" if isinstance(self._date(self._second), CompositeOfDates) else self._second
 
     # Two dates
 
@@ -533,6 +600,19 @@ class DatesPanel(QgsDockWidget):
         if date_id and date_id != self._second:
             self._second = date_id
             self._compare_again()
+
+    def lay_elsewhere(self, date_id, layer):
+        """Where a date is compared, draw ``layer`` (a raster layer that need not be in the project) in place
+        of its own; None: its own again. For a date that is looked at where it might be moved to."""
+        if (date_id, layer) != self._stand_in:
+            self._stand_in = (date_id, layer)
+            self._compare_again()
+
+    def _compared(self, date):
+        """The layers that are drawn of a date where it is compared, [] where there are none."""
+        own = self._layers(date)
+        date_id, layer = self._stand_in
+        return [layer] if own and layer is not None and date.id == date_id else own
 
     def flip(self, on):
         """Show the other date while ``on``, then the first again; the map stays where it is."""
@@ -607,12 +687,13 @@ class DatesPanel(QgsDockWidget):
 
     def _second_layers(self):
         """The map's layers with the second date in the place of the first."""
-        second = self._layer(self._date(self._second))
-        return layers_with(self.canvas.layers(), {date.layer_id for date in self.dates}, second)
+        second = self._compared(self._date(self._second))
+        shown = {layer_id for one in self._all() for layer_id in one.layer_ids}
+        return layers_with(self.canvas.layers(), shown, second)
 
     def _compare_again(self):
         """The pair, or what the map shows of it, may be another."""
-        pair = self.date_in_hand, self._second, self._layer(self._date(self._second))
+        pair = self.date_in_hand, self._second, self._compared(self._date(self._second))
         first, second = self._date(self.date_in_hand), self._date(self._second)
         self.comparison.set_titles(first.title if first else "", second.title if second else "")
         if not self._pair_exists():
@@ -735,7 +816,7 @@ class DatesPanel(QgsDockWidget):
         layer = self.in_hand.project.mapLayer(item.data(0, _RASTER) or "") if item is not None else None
         if layer is None:
             return
-        dialog = TakeUpDialog(layer, self)
+        dialog = TakeUpDialog(self.in_hand, layer, self)
 
         def taken_up():
             with told_in(self.in_hand.iface.messageBar()):
@@ -749,6 +830,7 @@ class DatesPanel(QgsDockWidget):
                     dialog.day(),
                     dialog.credit.text().strip(),
                     dialog.print_allowed.isChecked(),
+                    dialog.licence.text().strip(),
                 )
                 self.refresh()
 
@@ -756,35 +838,29 @@ class DatesPanel(QgsDockWidget):
         dialog.open()
 
 
-class TakeUpDialog(QDialog):
-    """Asks for the day a raster was taken on, whom to credit and whether it may be printed."""
+def _lies(date):
+    """How a date lies on the base, as short as a list wants it; "" where nobody has looked."""
+    if date.rmse_m is not None:
+        return tr("± {} m").format(f"{date.rmse_m:.2f}") if date.rmse_m else tr("base")
+    return tr("moved") if date.moved else ""
 
-    def __init__(self, layer, parent=None):
-        super().__init__(parent)
-        self.setObjectName("yardwright_take_up_dialog")
-        self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        self.setWindowTitle(tr("Make “{}” a date").format(layer.name()))
-        self.layer_id = layer.id()
-        layout = QFormLayout(self)
-        found = QDate.fromString(day_in(layer), Qt.DateFormat.ISODate)
-        self.taken = QDateEdit(found if found.isValid() else QDate.currentDate(), self)
-        self.taken.setDisplayFormat("yyyy-MM-dd")
-        self.taken.setCalendarPopup(True)
-        layout.addRow(tr("&Taken on"), self.taken)
-        self.credit = QLineEdit(credit_of(layer), self)
-        self.credit.setPlaceholderText(tr("who is to be named beside it"))
-        layout.addRow(tr("&Credit"), self.credit)
-        self.print_allowed = QCheckBox(tr("It may be &printed"), self)
-        layout.addRow(self.print_allowed)
-        kinds = QDialogButtonBox.StandardButton
-        self.buttons = QDialogButtonBox(kinds.Ok | kinds.Cancel, self)
-        self.buttons.accepted.connect(self.accept)
-        self.buttons.rejected.connect(self.reject)
-        layout.addRow(self.buttons)
 
-    def day(self):
-        """The day given, ISO text."""
-        return self.taken.date().toString("yyyy-MM-dd")
+def _how_it_lies(date):
+    if date.rmse_m == 0:
+        return tr("Others are registered on it.")
+    if date.rmse_m is not None:
+        return tr("Registered: it lies on the base with a standard error of {} m.").format(
+            f"{date.rmse_m:.2f}"
+        )
+    if date.moved:
+        return tr("It is moved to lie on the ground; how well it lies there is not known.")
+    return tr("Not registered: it lies as its file puts it.")
+
+
+def _whether_printed(date):
+    if date.print_allowed:
+        return tr("It may be printed.")
+    return tr("It may not be printed: it is for looking at and drawing from only.")
 
 
 def _how_to_show(date):

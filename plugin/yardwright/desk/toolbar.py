@@ -12,10 +12,13 @@ from qgis.PyQt.QtWidgets import QAction, QComboBox, QFileDialog, QMenu, QToolBar
 from ..model.kinds import BY_NAME
 from ..resources import icon
 from .courses import hole_text
+from .date_actions import DateActions
 from .drawing_bar import DrawingBar
 from .in_hand import CourseInHand
 from .keeping import Keeping
 from .map_figures import MapFigures
+from .moved_layers import MovedLayers
+from .page_designer import PageDesigners
 from .words import tell, told_in, tr, with_keys
 
 _FIGURES_SHOWN = "yardwright/figures_shown"
@@ -59,12 +62,16 @@ class CourseTools(QObject):
         self.iface = iface
         self.in_hand = CourseInHand(iface, self)
         self.keeping = Keeping(self.in_hand)
+        self.moved_layers = MovedLayers(self.in_hand)
+        self.page_designers = PageDesigners(self.in_hand)
         self.view = "north"
         self.actions = {}
         self.panels = {}
         self._tips = {}
         self._windows = []
         self._build()
+        self.date_actions = DateActions(self.in_hand, lambda: self.panel("dates_panel"))
+        self.menu.insertMenu(self.actions["checks_panel"], self.date_actions.menu)
         self.drawing = DrawingBar(self.in_hand)
         self.in_hand.course_changed.connect(self._show_courses)
         self.in_hand.hole_changed.connect(self._show_holes)
@@ -213,6 +220,7 @@ class CourseTools(QObject):
 
     def remove(self):
         """Take everything away from QGIS again."""
+        self.date_actions.let_go()
         for panel in self.panels.values():
             panel.let_go()
             self.iface.removeDockWidget(panel)
@@ -220,6 +228,8 @@ class CourseTools(QObject):
         self.drawing.remove()
         self.figures.let_go()
         self.keeping.let_go()
+        self.moved_layers.let_go()
+        self.page_designers.let_go()
         self.in_hand.let_go()
         self.iface.mapCanvas().rotationChanged.disconnect(self._map_turned)
         self._close_windows()
@@ -358,8 +368,8 @@ class CourseTools(QObject):
     def _make_dates_panel(self):
         from .dates_panel import DatesPanel
 
-        panel = DatesPanel(self.in_hand, self.iface.mainWindow())
-        self.drawing.date_at = panel.date_at
+        panel = DatesPanel(self.in_hand, self.iface.mainWindow(), self.date_actions.actions.values())
+        self.drawing.date_at, self.drawing.second_date = panel.date_at, panel.second_date
         return panel
 
     def _make_event_panel(self):

@@ -27,6 +27,8 @@ def fill_in(course, kind, shape, hole=None, tee_set="", seen_in="", view="clear"
     nothing is near. tee_set, seen_in, view: what is in hand of these.
     """
     names = {one.name for one in BY_NAME[kind].fields}
+    if kind == "patch":
+        return Filled({"image": seen_in or None})
     fields = {"seen_in": seen_in or None, "view": view} if "seen_in" in names else {}
     if kind == "hole":
         number, row = _number_of_line(course, hole)
