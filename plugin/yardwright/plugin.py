@@ -15,14 +15,18 @@ class YardwrightPlugin:
         self._undo = []
 
     def initProcessing(self):
-        """Add the Processing provider; QGIS calls this alone in ``qgis_process``.
+        """Add the Processing provider and what layouts need; QGIS calls this alone in ``qgis_process``.
 
         The user's language comes first of all, for whatever is added has its texts from then on.
         """
+        from .guide.drawn_item import register_drawn_item
+        from .guide.expressions import add_expressions
         from .processing.provider import YardwrightProvider
         from .translation import speak_users_language
 
         self._undo.append(speak_users_language())
+        register_drawn_item()
+        self._undo.append(add_expressions())
 
         registry = QgsApplication.processingRegistry()
         provider = YardwrightProvider()

@@ -41,6 +41,7 @@ class Iface(QObject):
 
     currentLayerChanged = pyqtSignal(object)
     initializationCompleted = pyqtSignal()
+    layoutDesignerOpened = pyqtSignal(object)
 
     def __init__(self):
         super().__init__()

@@ -11,6 +11,7 @@ from qgis.PyQt.QtGui import (
     QPdfWriter,
     QPen,
     QPolygonF,
+    QTransform,
 )
 
 from ..model.errors import YardwrightError
@@ -21,6 +22,8 @@ from .sheet_parts import Area, Dots, Line, Text
 
 _DPI = 2540
 """A unit of the page is a hundredth of a millimetre."""
+_HALO_MM = 0.28
+_OUTLINED_AT = 100
 
 
 def write_sheet(sheet, path):
@@ -69,10 +72,25 @@ def _unwritable(path):
 
 
 def _text(item, painter, per_mm):
+    if item.halo:
+        _halo(item, painter, per_mm)
     painter.setFont(font_of(item.size, item.bold))
     painter.setPen(QPen(QColor(item.tone)))
     # Where it begins is worked out as for the layout, so that both know of one place.
     painter.drawText(QPointF(item.box[0] * per_mm, item.y * per_mm), item.text)
+
+
+def _halo(item, painter, per_mm):
+    """The rim about letters: their outline under them, so that they themselves stay text."""
+    font = font_of(item.size, item.bold)
+    font.setPixelSize(_OUTLINED_AT)
+    letters = QPainterPath()
+    letters.addText(QPointF(0, 0), font, item.text)
+    scale = item.size * MM_PER_POINT * per_mm / _OUTLINED_AT
+    placed = QTransform.fromTranslate(item.box[0] * per_mm, item.y * per_mm).scale(scale, scale)
+    pen = QPen(QColor(item.halo), 2 * _HALO_MM * per_mm)
+    pen.setJoinStyle(Qt.PenJoinStyle.RoundJoin)
+    painter.strokePath(placed.map(letters), pen)
 
 
 def _line(item, painter, per_mm):

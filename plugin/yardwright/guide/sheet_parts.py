@@ -23,7 +23,8 @@ _CAP, _BELOW = 0.73, 0.23
 @dataclass(frozen=True)
 class Text:
     """A line of text. x, y: its left end, middle or right end (``align``) on the base line. size: points.
-    about: what it is, for who looks for it on a page."""
+    about: what it is, for who looks for it on a page. halo: the tone of a rim that parts it from a picture,
+    "" for none."""
 
     x: float
     y: float
@@ -33,6 +34,7 @@ class Text:
     align: str = "left"
     tone: str = INK
     about: str = ""
+    halo: str = ""
 
     def __post_init__(self):
         if self.size < LEAST_SIZE:

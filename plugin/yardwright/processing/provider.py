@@ -6,11 +6,15 @@ from ..model.words import say
 from ..resources import icon, icon_path
 from .audit_pins import AuditPins
 from .check_markers import CheckMarkers
+from .compose_image import ComposeImage
 from .event_sheets import WriteEventSheets
 from .export_windows import ExportWindows
 from .import_features import ImportFeatures
+from .make_guide import MakeGuide
 from .measure_course import MeasureCourse
+from .outline_feature import OutlineFeature
 from .place_pins import PlacePins
+from .register_images import RegisterImages
 from .set_tees import SetTees
 from .start_course import StartCourse
 
@@ -23,7 +27,11 @@ ALGORITHMS = (
     AuditPins,
     SetTees,
     WriteEventSheets,
+    ComposeImage,
     ExportWindows,
+    RegisterImages,
+    MakeGuide,
+    OutlineFeature,
 )
 
 

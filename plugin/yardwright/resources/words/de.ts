@@ -14,14 +14,30 @@
         <translation>Runde &amp;hinzufügen</translation>
     </message>
     <message>
+        <location filename="../../desk/composing_dialog.py"/>
+        <source>&amp;All holes</source>
+        <translation>&amp;Alle Bahnen</translation>
+    </message>
+    <message>
         <location filename="../../desk/toolbar.py"/>
         <source>&amp;Approach up</source>
         <translation>Annä&amp;herung oben</translation>
     </message>
     <message>
+        <location filename="../../desk/registering_dialog.py"/>
+        <source>&amp;Arrows: what is left at each spot, enlarged</source>
+        <translation>P&amp;feile: was an jeder Stelle übrig bleibt, vergrößert</translation>
+    </message>
+    <message>
         <location filename="../../desk/event_panel.py"/>
         <source>&amp;Audit…</source>
         <translation>&amp;Abgleichen…</translation>
+    </message>
+    <message>
+        <location filename="../../desk/composing_dialog.py"/>
+        <location filename="../../desk/registering_dialog.py"/>
+        <source>&amp;Base</source>
+        <translation>&amp;Grundbild</translation>
     </message>
     <message>
         <location filename="../../desk/toolbar.py"/>
@@ -44,12 +60,27 @@
         <translation>Marken &amp;prüfen…</translation>
     </message>
     <message>
+        <location filename="../../desk/composing_dialog.py"/>
+        <source>&amp;Compose</source>
+        <translation>&amp;Zusammensetzen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/date_actions.py"/>
+        <source>&amp;Compose one clean picture…</source>
+        <translation>Ein sauberes Bild &amp;zusammensetzen…</translation>
+    </message>
+    <message>
         <location filename="../../desk/measure_dialog.py"/>
         <source>&amp;Copy</source>
         <translation>&amp;Kopieren</translation>
     </message>
     <message>
-        <location filename="../../desk/dates_panel.py"/>
+        <location filename="../../desk/hidden_panel.py"/>
+        <source>&amp;Correct it with the brush</source>
+        <translation>Mit dem Pinsel &amp;berichtigen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/take_up_dialog.py"/>
         <source>&amp;Credit</source>
         <translation>Bild&amp;nachweis</translation>
     </message>
@@ -62,6 +93,11 @@
         <location filename="../../desk/audit_dialog.py"/>
         <source>&amp;Decided by</source>
         <translation>&amp;Entschieden von</translation>
+    </message>
+    <message>
+        <location filename="../../desk/ties.py"/>
+        <source>&amp;Delete pair</source>
+        <translation>Paar &amp;löschen</translation>
     </message>
     <message>
         <location filename="../../desk/toolbar.py"/>
@@ -77,6 +113,11 @@
         <location filename="../../desk/event_panel.py"/>
         <source>&amp;Flights and tees…</source>
         <translation>&amp;Gruppen und Abschläge…</translation>
+    </message>
+    <message>
+        <location filename="../../desk/composing_dialog.py"/>
+        <source>&amp;Folder</source>
+        <translation>&amp;Ordner</translation>
     </message>
     <message>
         <location filename="../../desk/propose_dialog.py"/>
@@ -99,9 +140,24 @@
         <translation>&amp;Bahnen</translation>
     </message>
     <message>
+        <location filename="../../desk/date_actions.py"/>
+        <source>&amp;Images of the dates</source>
+        <translation>&amp;Bilder der Daten</translation>
+    </message>
+    <message>
+        <location filename="../../desk/ties.py"/>
+        <source>&amp;Leave it</source>
+        <translation>&amp;Bleiben lassen</translation>
+    </message>
+    <message>
         <location filename="../../desk/audit_dialog.py"/>
         <source>&amp;Leave open</source>
         <translation>Offen &amp;lassen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/take_up_dialog.py"/>
+        <source>&amp;Licence</source>
+        <translation>&amp;Lizenz</translation>
     </message>
     <message>
         <location filename="../../desk/dates_panel.py"/>
@@ -139,9 +195,24 @@
         <translation>&amp;Vorige Bahn</translation>
     </message>
     <message>
+        <location filename="../../desk/hidden_panel.py"/>
+        <source>&amp;Radius</source>
+        <translation>&amp;Radius</translation>
+    </message>
+    <message>
         <location filename="../../desk/measure_dialog.py"/>
         <source>&amp;Refresh</source>
         <translation>&amp;Aktualisieren</translation>
+    </message>
+    <message>
+        <location filename="../../desk/registering_dialog.py"/>
+        <source>&amp;Register</source>
+        <translation>&amp;Einpassen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/date_actions.py"/>
+        <source>&amp;Register dates…</source>
+        <translation>Daten &amp;einpassen…</translation>
     </message>
     <message>
         <location filename="../../desk/event_panel.py"/>
@@ -159,6 +230,7 @@
         <translation>&amp;Runde</translation>
     </message>
     <message>
+        <location filename="../../desk/hidden_panel.py"/>
         <location filename="../../desk/measure_dialog.py"/>
         <source>&amp;Save</source>
         <translation>&amp;Speichern</translation>
@@ -184,7 +256,13 @@
         <translation>Platz &amp;anlegen…</translation>
     </message>
     <message>
-        <location filename="../../desk/dates_panel.py"/>
+        <location filename="../../desk/composing_dialog.py"/>
+        <location filename="../../desk/registering_dialog.py"/>
+        <source>&amp;Stop</source>
+        <translation>&amp;Halt</translation>
+    </message>
+    <message>
+        <location filename="../../desk/take_up_dialog.py"/>
         <source>&amp;Taken on</source>
         <translation>&amp;Aufgenommen am</translation>
     </message>
@@ -192,6 +270,26 @@
         <location filename="../../desk/measure_dialog.py"/>
         <source>&amp;Tee sets</source>
         <translation>Abschlagse&amp;ts</translation>
+    </message>
+    <message>
+        <location filename="../../desk/composing_dialog.py"/>
+        <source>&amp;These:</source>
+        <translation>D&amp;iese:</translation>
+    </message>
+    <message>
+        <location filename="../../desk/ties.py"/>
+        <source>&amp;Use these pairs</source>
+        <translation>Diese Paare n&amp;utzen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/date_actions.py"/>
+        <source>&amp;What hides the ground</source>
+        <translation>&amp;Was den Boden verdeckt</translation>
+    </message>
+    <message>
+        <location filename="../../desk/composing_dialog.py"/>
+        <source>&amp;Whole course</source>
+        <translation>Ganzer &amp;Platz</translation>
     </message>
     <message>
         <location filename="../../desk/toolbar.py"/>
@@ -239,9 +337,20 @@
         <translation>1:{asked} ist größer, als die Golfregeln für das Bild eines Grüns erlauben (Regel 4.3a): Die Bahn wird in 1:{shown} gezeigt</translation>
     </message>
     <message>
+        <location filename="../../guide/green_panel.py"/>
+        <location filename="../../guide/hole_page.py"/>
+        <source>1:{scale}</source>
+        <translation>1:{scale}</translation>
+    </message>
+    <message>
         <location filename="../../guide/sheet_cells.py"/>
         <source>1:{scale} is larger than the Rules of Golf allow for the picture of a green (Rule 4.3a).</source>
         <translation>1:{scale} ist größer, als die Golfregeln für das Bild eines Grüns erlauben (Regel 4.3a).</translation>
+    </message>
+    <message>
+        <location filename="../../desk/tie_tool.py"/>
+        <source>&lt;span style='color:#b57600'&gt;■&lt;/span&gt; on the date &amp;nbsp; &lt;span style='color:#0b7fc0'&gt;●&lt;/span&gt; on the base</source>
+        <translation>&lt;span style='color:#b57600'&gt;■&lt;/span&gt; auf dem Datum &amp;nbsp; &lt;span style='color:#0b7fc0'&gt;●&lt;/span&gt; auf dem Grundbild</translation>
     </message>
     <message>
         <location filename="../../desk/audit_dialog.py"/>
@@ -269,6 +378,11 @@
         <translation>Eine PDF-Datei je Blatt, benannt nach Wettspiel, Runde oder Bahn und Blatt, etwa „Heron Cup_round_1_greens.pdf“; dazu die Tabellen pins und tee_setting der Runden. Die eines früheren Laufs werden ersetzt.</translation>
     </message>
     <message>
+        <location filename="../../processing/make_guide.py"/>
+        <source>A PDF: tall pages with bookmarks and links for a phone, single pages for a printer, or a booklet to be folded and stapled. The log says what the guide lacks. Pages that have not changed since an earlier guide are taken over as they were.</source>
+        <translation>Ein PDF: hohe Seiten mit Lesezeichen und Verweisen fürs Telefon, einzelne Seiten für den Drucker oder ein Heft zum Falten und Klammern. Das Protokoll sagt, was dem Buch fehlt. Seiten, die sich seit einem früheren Buch nicht geändert haben, werden übernommen, wie sie waren.</translation>
+    </message>
+    <message>
         <location filename="../../measure/checks_of_drawing.py"/>
         <source>A ball there lies in the {kind}: draw the margin of one of them anew.</source>
         <translation>Ein Ball dort liegt in: {kind}. Den Rand eines der beiden neu zeichnen.</translation>
@@ -277,6 +391,11 @@
         <location filename="../../store/writing.py"/>
         <source>A change of the layer “{kind}” was refused; nothing was changed.</source>
         <translation>Eine Änderung am Layer „{kind}“ wurde abgelehnt; nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/drawing_bar.py"/>
+        <source>A click inside a green, a bunker, a tee, a pond, a fairway or an apron finds its margin in the image that is shown. Enter, a right click or a second click inside takes it, Esc drops it, + and - make it wider and tighter; the vertex tool reshapes it afterwards.</source>
+        <translation>Ein Klick in ein Grün, einen Bunker, einen Abschlag, einen Teich, ein Fairway oder ein Vorgrün findet dessen Rand im gezeigten Bild. Eingabetaste, Rechtsklick oder ein zweiter Klick darin übernimmt ihn, Esc verwirft ihn, + und - machen ihn weiter und enger; das Stützpunktwerkzeug formt ihn danach um.</translation>
     </message>
     <message>
         <location filename="../../desk/event_panel.py"/>
@@ -292,6 +411,11 @@
         <location filename="../../desk/hole_panel.py"/>
         <source>A double click takes the tool that draws it in hand.</source>
         <translation>Ein Doppelklick nimmt das Werkzeug, das es zeichnet, zur Hand.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/drawn_item.py"/>
+        <source>A drawn part</source>
+        <translation>Ein gezeichneter Teil</translation>
     </message>
     <message>
         <location filename="../../store/writing.py"/>
@@ -317,6 +441,21 @@
         <location filename="../../desk/event_draft.py"/>
         <source>A flight has no name.</source>
         <translation>Eine Gruppe hat keinen Namen.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/green_panel.py"/>
+        <source>A green does not fit into {width} x {height} mm.</source>
+        <translation>Ein Grün passt nicht in {width} x {height} mm.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/hole_page.py"/>
+        <source>A hole does not fit a page of {width} x {height} mm.</source>
+        <translation>Eine Bahn passt nicht auf eine Seite von {width} x {height} mm.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/outline_feature.py"/>
+        <source>A layer with one polygon in the CRS of the image: its kind, area in square metres (area_m2), how plainly its margin is seen, 0 to 1 (sharpness), the share of its margin that had to be guessed (guessed), and what is doubtful of it (remark). Where no margin can be seen it says why and makes none.</source>
+        <translation>Ein Layer mit einer Fläche im KBS des Bildes: ihre Art, die Fläche in Quadratmetern (area_m2), wie deutlich ihr Rand zu sehen ist, 0 bis 1 (sharpness), der Anteil ihres Randes, der geraten werden musste (guessed), und was an ihr zweifelhaft ist (remark). Wo kein Rand zu sehen ist, wird gesagt warum, und keine entsteht.</translation>
     </message>
     <message>
         <location filename="../../store/committee.py"/>
@@ -349,6 +488,11 @@
         <translation>Neue Notiz zu dieser Bahn</translation>
     </message>
     <message>
+        <location filename="../../guide/page_design.py"/>
+        <source>A page of {width} x {height} mm cannot be laid out.</source>
+        <translation>Eine Seite von {width} x {height} mm lässt sich nicht gestalten.</translation>
+    </message>
+    <message>
         <location filename="../../guide/sheets.py"/>
         <source>A page of {width} x {height} mm cannot be made.</source>
         <translation>Eine Seite von {width} x {height} mm ist nicht möglich.</translation>
@@ -364,6 +508,16 @@
         <translation>Eine Seite von {width} x {height} mm ist zu klein für dieses Grün.</translation>
     </message>
     <message>
+        <location filename="../../processing/make_guide.py"/>
+        <source>A page that breaks one of these rules stops the guide, unless it is named here. green_scale: a green is shown no larger than 1:480. page_size: a page with fewer than nine greens measures no more than 107.95 x 177.8 mm (both Rules of Golf, Rule 4.3a).</source>
+        <translation>Eine Seite, die eine dieser Regeln bricht, hält das Buch auf, wenn die Regel nicht hier genannt ist. green_scale: Ein Grün wird nicht größer als 1:480 gezeigt. page_size: Eine Seite mit weniger als neun Grüns misst höchstens 107,95 x 177,8 mm (beide Golfregeln, Regel 4.3a).</translation>
+    </message>
+    <message>
+        <location filename="../../guide/composites.py"/>
+        <source>A patch wants {date}, which is not used; it was left out.</source>
+        <translation>Ein Flicken verlangt {date}, was nicht verwendet wird; er wurde ausgelassen.</translation>
+    </message>
+    <message>
         <location filename="../../imagery/image.py"/>
         <source>A picture of {width} x {height} pixels does not fit into memory.</source>
         <translation>Ein Bild von {width} x {height} Pixeln passt nicht in den Arbeitsspeicher.</translation>
@@ -377,6 +531,16 @@
         <location filename="../../desk/event_settings.py"/>
         <source>A pin on steeper ground is remarked</source>
         <translation>Eine Lochposition auf steilerem Grund bekommt eine Bemerkung</translation>
+    </message>
+    <message>
+        <location filename="../../processing/outline_feature.py"/>
+        <source>A place inside</source>
+        <translation>Eine Stelle darin</translation>
+    </message>
+    <message>
+        <location filename="../../processing/outline_feature.py"/>
+        <source>A place well inside of what is to be outlined: x,y [EPSG:n]. Without a CRS it is that of the project, and where there is no project that of the image.</source>
+        <translation>Eine Stelle deutlich innerhalb dessen, was zu umreißen ist: x,y [EPSG:n]. Ohne KBS gilt das des Projekts, und wo kein Projekt ist, das des Bildes.</translation>
     </message>
     <message>
         <location filename="../../processing/event_sheets.py"/>
@@ -399,6 +563,11 @@
         <translation>Ein Höhenraster. Mit ihm sagt die Tabelle, wie steil das Gelände an jeder Lochposition ist und wohin es fällt; Lochpositionen auf steilerem Gelände, als das Wettspiel erlaubt, erhalten eine Bemerkung.</translation>
     </message>
     <message>
+        <location filename="../../processing/compose_image.py"/>
+        <source>A recipe.json of an earlier run of this base: the same dates, patches and pictures again. HOLES, DATES, PIXEL_M and KEEP_M do not count then.</source>
+        <translation>Eine recipe.json eines früheren Laufs mit dieser Grundlage: dieselben Aufnahmetage, Flicken und Bilder noch einmal. HOLES, DATES, PIXEL_M und KEEP_M gelten dann nicht.</translation>
+    </message>
+    <message>
         <location filename="../../desk/measure_dialog.py"/>
         <source>A row a figure is about: a click shows it on the drawing and on the map, a click on a heading sorts. Point at a figure to read it unrounded with its uncertainty; rows in italics have a remark.</source>
         <translation>Eine Zeile je Objekt: ein Klick zeigt es auf der Zeichnung und der Karte, ein Klick auf eine Überschrift sortiert. Auf ein Maß zeigen, um es ungerundet mit seiner Unsicherheit zu lesen; kursive Zeilen haben eine Bemerkung.</translation>
@@ -417,6 +586,16 @@
         <location filename="../../store/scorecard.py"/>
         <source>A tee set named “{name}” cannot stand in a scorecard file.</source>
         <translation>Ein Abschlagset namens „{name}“ kann nicht in einer Scorekartendatei stehen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/page_designer.py"/>
+        <source>A template is kept beside its course’s file.</source>
+        <translation>Eine Vorlage wird neben der Datei ihres Platzes aufbewahrt.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/drawing_bar.py"/>
+        <source>A thing of this kind has no margin that an image shows: draw it by hand.</source>
+        <translation>Etwas dieser Art hat keinen Rand, den ein Bild zeigt: von Hand zeichnen.</translation>
     </message>
     <message>
         <location filename="../../guide/windows.py"/>
@@ -442,6 +621,11 @@
         <location filename="../../desk/dates_panel.py"/>
         <source>Above and below</source>
         <translation>Oben und unten</translation>
+    </message>
+    <message>
+        <location filename="../../desk/registering_dialog.py"/>
+        <source>Acce&amp;pt what is ticked</source>
+        <translation>Angehaktes über&amp;nehmen</translation>
     </message>
     <message>
         <location filename="../../desk/hole_panel.py"/>
@@ -472,6 +656,11 @@
         <location filename="../../desk/dates_panel.py"/>
         <source>Add its image to the project.</source>
         <translation>Sein Bild zum Projekt hinzufügen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/ties.py"/>
+        <source>Add their images to the project, then try again.</source>
+        <translation>Ihre Bilder dem Projekt hinzufügen, dann erneut versuchen.</translation>
     </message>
     <message>
         <location filename="../../desk/dates_panel.py"/>
@@ -520,6 +709,11 @@
         <translation>Eine OpenStreetMap-Datei (.osm, .osm.pbf oder GeoJSON mit Golf-Tags) oder ein beliebiger Vektorlayer oder eine Vektordatei: Shapefile, KML, GPX, DXF, GeoPackage oder eine CSV vermessener Punkte mit den Spalten lon und lat oder x und y. In einer CSV nennen die Punkte einer Linie oder Fläche diese in einer Spalte „feature“. Felder mit den Namen der Felder des Platzes werden übernommen.</translation>
     </message>
     <message>
+        <location filename="../../processing/outline_feature.py"/>
+        <source>Any raster layer that shows the ground in colours or greys, also tiles and map services. Their servers are asked for one window round the place.</source>
+        <translation>Ein Rasterlayer, der den Boden in Farben oder Grautönen zeigt, auch Kacheln und Kartendienste. Von deren Servern wird ein Ausschnitt um die Stelle geholt.</translation>
+    </message>
+    <message>
         <location filename="../../desk/audit_dialog.py"/>
         <source>Apart</source>
         <translation>Abstand</translation>
@@ -551,9 +745,19 @@
         <translation>Fläche</translation>
     </message>
     <message>
+        <location filename="../../guide/expressions.py"/>
+        <source>Arguments</source>
+        <translation>Argumente</translation>
+    </message>
+    <message>
         <location filename="../../desk/slope_shading.py"/>
         <source>Arrows point downhill.</source>
         <translation>Die Pfeile zeigen bergab.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/hidden_panel.py"/>
+        <source>As it was found</source>
+        <translation>Wie gefunden</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -650,6 +854,16 @@
         <translation>Kanal {number} des Bildes ist als Deckkraft ausgewiesen, enthält aber ein Bild (oft nahes Infrarot); er wurde ausgelassen.</translation>
     </message>
     <message>
+        <location filename="../../processing/register_images.py"/>
+        <source>Base</source>
+        <translation>Grundlage</translation>
+    </message>
+    <message>
+        <location filename="../../processing/compose_image.py"/>
+        <source>Base date</source>
+        <translation>Aufnahmetag als Grundlage</translation>
+    </message>
+    <message>
         <location filename="../../measure/checks_of_holes.py"/>
         <source>Begin the line at the back tee, or give the tee to the hole that is played from it.</source>
         <translation>Die Linie am hintersten Abschlag beginnen oder den Abschlag der Bahn zuordnen, die von ihm gespielt wird.</translation>
@@ -660,9 +874,24 @@
         <translation>Beginnt am</translation>
     </message>
     <message>
+        <location filename="../../desk/registering_dialog.py"/>
+        <source>Being looked at…</source>
+        <translation>Wird angesehen…</translation>
+    </message>
+    <message>
+        <location filename="../../desk/ties.py"/>
+        <source>Both {} and {} must be layers of this project.</source>
+        <translation>{} und {} müssen beide Layer dieses Projekts sein.</translation>
+    </message>
+    <message>
         <location filename="../../model/kinds.py"/>
         <source>Boundary (out of bounds)</source>
         <translation>Platzgrenze (Aus)</translation>
+    </message>
+    <message>
+        <location filename="../../guide/book_pages.py"/>
+        <source>Boundary lines are drawn for orientation and have no legal force.</source>
+        <translation>Grenzlinien sind zur Orientierung gezeichnet und haben keine rechtliche Wirkung.</translation>
     </message>
     <message>
         <location filename="../../processing/import_features.py"/>
@@ -705,6 +934,11 @@
         <translation>Eingelesen: {}.</translation>
     </message>
     <message>
+        <location filename="../../desk/hidden_panel.py"/>
+        <source>Brush</source>
+        <translation>Pinsel</translation>
+    </message>
+    <message>
         <location filename="../../model/kinds.py"/>
         <source>Bunker</source>
         <translation>Bunker</translation>
@@ -736,6 +970,11 @@
         <location filename="../../desk/propose_dialog.py"/>
         <source>Cancel</source>
         <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <location filename="../../processing/make_guide.py"/>
+        <source>Cancelled: no guide was written; what was there is as it was.</source>
+        <translation>Abgebrochen: Es wurde kein Buch geschrieben; was da war, ist, wie es war.</translation>
     </message>
     <message>
         <location filename="../../desk/hole_panel.py"/>
@@ -775,6 +1014,7 @@
     </message>
     <message>
         <location filename="../../processing/event_sheets.py"/>
+        <location filename="../../processing/make_guide.py"/>
         <source>Check ROUND; the event has {} rounds.</source>
         <translation>ROUND prüfen; das Wettspiel hat {} Runden.</translation>
     </message>
@@ -800,8 +1040,24 @@
     </message>
     <message>
         <location filename="../../processing/event_sheets.py"/>
+        <location filename="../../processing/make_guide.py"/>
         <source>Check its name; the course has {}.</source>
         <translation>Den Namen prüfen; der Platz hat {}.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/masks.py"/>
+        <source>Check its source in the layer “Image date”.</source>
+        <translation>Seine Quelle im Layer „Bilddatum“ prüfen.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/registration.py"/>
+        <source>Check that both show this ground and lie within {far} m of it, or set tie points by hand.</source>
+        <translation>Prüfen, ob beide dieses Gelände zeigen und höchstens {far} m daneben liegen, oder Passpunkte von Hand setzen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/composites.py"/>
+        <source>Check that it is there, and compose again.</source>
+        <translation>Prüfen, ob es da ist, und erneut zusammensetzen.</translation>
     </message>
     <message>
         <location filename="../../desk/editing.py"/>
@@ -814,9 +1070,16 @@
         <translation>Prüfen, ob sein Server antwortet, und erneut versuchen.</translation>
     </message>
     <message>
+        <location filename="../../imagery/composite_file.py"/>
+        <location filename="../../imagery/hand_masks.py"/>
         <location filename="../../imagery/window.py"/>
         <source>Check that the disk has room and that you may write to the folder.</source>
         <translation>Prüfen, ob auf dem Datenträger Platz ist und im Ordner geschrieben werden darf.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/composite_file.py"/>
+        <source>Check that the disk has room; close programs that show the picture and run again.</source>
+        <translation>Prüfen, ob der Datenträger Platz hat; Programme schließen, die das Bild zeigen, und erneut starten.</translation>
     </message>
     <message>
         <location filename="../../guide/pdf_objects.py"/>
@@ -825,9 +1088,15 @@
     </message>
     <message>
         <location filename="../../imagery/image.py"/>
+        <location filename="../../imagery/reach.py"/>
         <location filename="../../imagery/terrain.py"/>
         <source>Check that the file is there and whole, and opens in QGIS as a raster layer.</source>
         <translation>Prüfen, ob die Datei vorhanden und vollständig ist und sich in QGIS als Rasterlayer öffnen lässt.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/moved_file.py"/>
+        <source>Check that the file is there and whole.</source>
+        <translation>Prüfen, ob die Datei vorhanden und vollständig ist.</translation>
     </message>
     <message>
         <location filename="../../imagery/quiet.py"/>
@@ -835,16 +1104,49 @@
         <translation>Prüfen, ob die Datei vollständig ist und sich in QGIS öffnen lässt, oder eine andere wählen.</translation>
     </message>
     <message>
+        <location filename="../../imagery/looking.py"/>
+        <source>Check that the images of the dates lie where the course lies.</source>
+        <translation>Prüfen, ob die Bilder der Daten dort liegen, wo der Platz liegt.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/page_cache.py"/>
+        <source>Check that there is room on the disk and that you may write there.</source>
+        <translation>Prüfen, ob auf dem Datenträger Platz ist und ob dort geschrieben werden darf.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/page_painting.py"/>
+        <location filename="../../guide/page_pictures.py"/>
         <location filename="../../guide/painted_sheets.py"/>
         <location filename="../../guide/pdf_join.py"/>
+        <location filename="../../guide/registrations.py"/>
         <source>Check that there is room on the disk and try again.</source>
         <translation>Prüfen, ob auf dem Datenträger Platz ist, dann erneut versuchen.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/page_templates.py"/>
+        <source>Check that there is room on the disk, and that you may write beside the course.</source>
+        <translation>Prüfen, ob auf dem Datenträger Platz ist und ob neben dem Platz geschrieben werden darf.</translation>
     </message>
     <message>
         <location filename="../../store/course_file.py"/>
         <location filename="../../store/recovery.py"/>
         <source>Check that you may read it.</source>
         <translation>Prüfen, ob Leserechte bestehen.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/outlining.py"/>
+        <source>Check the CRS of the image and of the place.</source>
+        <translation>Das KBS des Bildes und der Stelle prüfen.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/reach.py"/>
+        <source>Check the CRS of the image.</source>
+        <translation>Das KBS des Bildes prüfen.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/fetched.py"/>
+        <source>Check the CRS of the layer and of the course.</source>
+        <translation>Das KBS des Layers und das des Platzes prüfen.</translation>
     </message>
     <message>
         <location filename="../../guide/rendered.py"/>
@@ -889,6 +1191,11 @@
         <translation>Eine PDF-Datei wählen oder die Seite neu erzeugen.</translation>
     </message>
     <message>
+        <location filename="../../imagery/registration.py"/>
+        <source>Choose a base that covers the course, and check the CRS of both images.</source>
+        <translation>Eine Grundlage wählen, die den Platz zeigt, und das KBS beider Bilder prüfen.</translation>
+    </message>
+    <message>
         <location filename="../../store/course_file.py"/>
         <source>Choose a course file (.gpkg) instead.</source>
         <translation>Stattdessen eine Platzdatei (.gpkg) wählen.</translation>
@@ -915,9 +1222,24 @@
         <translation>Einen vorhandenen Ordner mit Schreibrecht wählen und die Datei in anderen Programmen schließen.</translation>
     </message>
     <message>
+        <location filename="../../imagery/composing.py"/>
+        <source>Choose a folder that exists and that you may write to.</source>
+        <translation>Einen Ordner wählen, den es gibt und in den geschrieben werden darf.</translation>
+    </message>
+    <message>
         <location filename="../../processing/algorithm.py"/>
         <source>Choose a folder you may write to as OUTPUT.</source>
         <translation>Als OUTPUT einen Ordner wählen, in den geschrieben werden darf.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/moved_file.py"/>
+        <source>Choose a folder you may write to, and close the image in other programs.</source>
+        <translation>Einen Ordner mit Schreibrecht wählen und das Bild in anderen Programmen schließen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/composing_dialog.py"/>
+        <source>Choose a folder you may write to.</source>
+        <translation>Einen Ordner wählen, in den geschrieben werden darf.</translation>
     </message>
     <message>
         <location filename="../../desk/measure_dialog.py"/>
@@ -935,6 +1257,7 @@
         <translation>Eine größere Seite oder weniger Grüns je Seite wählen.</translation>
     </message>
     <message>
+        <location filename="../../guide/green_panel.py"/>
         <location filename="../../guide/sheets.py"/>
         <source>Choose a larger page.</source>
         <translation>Eine größere Seite wählen.</translation>
@@ -948,6 +1271,16 @@
         <location filename="../../store/course_file.py"/>
         <source>Choose a name that ends in .gpkg.</source>
         <translation>Einen Namen wählen, der auf .gpkg endet.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/hole_page.py"/>
+        <source>Choose a page of 70 x 110 mm or larger.</source>
+        <translation>Eine Seite von 70 x 110 mm oder größer wählen.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/outline.py"/>
+        <source>Choose a place that the image covers, or another image.</source>
+        <translation>Eine Stelle wählen, die das Bild zeigt, oder ein anderes Bild.</translation>
     </message>
     <message>
         <location filename="../../processing/terrain.py"/>
@@ -965,9 +1298,19 @@
         <translation>Ein Raster mit einem Höhenkanal wählen, etwa ein digitales Geländemodell.</translation>
     </message>
     <message>
+        <location filename="../../processing/compose_image.py"/>
+        <source>Choose a recipe.json that was written beside composed pictures.</source>
+        <translation>Eine recipe.json wählen, die neben zusammengesetzten Bildern geschrieben wurde.</translation>
+    </message>
+    <message>
         <location filename="../../guide/windows.py"/>
         <source>Choose a smaller margin or a larger window.</source>
         <translation>Einen kleineren Rand oder einen größeren Bildausschnitt wählen.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/rules.py"/>
+        <source>Choose a smaller page, or say that the rule does not apply.</source>
+        <translation>Eine kleinere Seite wählen oder sagen, dass die Regel nicht gilt.</translation>
     </message>
     <message>
         <location filename="../../imagery/image.py"/>
@@ -1000,6 +1343,16 @@
         <translation>Ein Bild wählen, das den Platz zeigt; zeigt es ihn, sein KBS prüfen.</translation>
     </message>
     <message>
+        <location filename="../../guide/composites.py"/>
+        <source>Choose another date as base, or change what the image dates say of this one.</source>
+        <translation>Einen anderen Aufnahmetag als Grundlage wählen oder ändern, was die Aufnahmetage von diesem sagen.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/composing.py"/>
+        <source>Choose another date as base.</source>
+        <translation>Einen anderen Aufnahmetag als Grundlage wählen.</translation>
+    </message>
+    <message>
         <location filename="../../store/vector_source.py"/>
         <source>Choose another file; a drawing has to be saved in a form QGIS opens, such as DXF or GeoPackage.</source>
         <translation>Eine andere Datei wählen; eine Zeichnung muss in einem Format gespeichert sein, das QGIS öffnet, etwa DXF oder GeoPackage.</translation>
@@ -1018,6 +1371,11 @@
         <location filename="../../measure/frame.py"/>
         <source>Choose another for the course, for instance the UTM zone it lies in.</source>
         <translation>Ein anderes für den Platz wählen, zum Beispiel die UTM-Zone, in der er liegt.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/rules.py"/>
+        <source>Choose another image, make a guide for the screen, or tick its leave to be printed.</source>
+        <translation>Ein anderes Bild wählen, ein Buch für den Bildschirm machen oder ankreuzen, dass es gedruckt werden darf.</translation>
     </message>
     <message>
         <location filename="../../store/writing.py"/>
@@ -1065,6 +1423,11 @@
         <translation>Eine der {count} Seiten wählen.</translation>
     </message>
     <message>
+        <location filename="../../store/registering.py"/>
+        <source>Choose one of the dates listed in its layer “Image date”.</source>
+        <translation>Einen der Aufnahmetage aus dem Layer „Bilddatum“ wählen.</translation>
+    </message>
+    <message>
         <location filename="../../store/events.py"/>
         <source>Choose one of those there are.</source>
         <translation>Eines der vorhandenen wählen.</translation>
@@ -1078,6 +1441,16 @@
         <location filename="../../guide/sheets.py"/>
         <source>Choose one of {pages}, or give a width and a height in millimetres.</source>
         <translation>Eine von {pages} wählen oder Breite und Höhe in Millimetern angeben.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/book.py"/>
+        <source>Choose one of {pages}, or say width x height in mm: 110 x 180.</source>
+        <translation>Eine von {pages} wählen oder Breite x Höhe in mm angeben: 110 x 180.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/page_design.py"/>
+        <source>Choose sides of {least} to {most} mm.</source>
+        <translation>Seitenlängen von {least} bis {most} mm wählen.</translation>
     </message>
     <message>
         <location filename="../../desk/checks_panel.py"/>
@@ -1101,9 +1474,44 @@
         <translation>Über</translation>
     </message>
     <message>
+        <location filename="../../desk/outline_tool.py"/>
+        <source>Click on the course, or check the CRS of the project.</source>
+        <translation>Auf den Platz klicken oder das KBS des Projekts prüfen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/ties.py"/>
+        <source>Click the same spot on the date and on the base.</source>
+        <translation>Dieselbe Stelle auf dem Datum und auf dem Grundbild anklicken.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/registering_dialog.py"/>
+        <source>Click the same spots on the date that is chosen and on the base, where it cannot be found</source>
+        <translation>Dieselben Stellen auf dem gewählten Datum und auf dem Grundbild anklicken, wo es nicht gefunden wird</translation>
+    </message>
+    <message>
+        <location filename="../../desk/dates_panel.py"/>
+        <source>Click to see this composite alone.</source>
+        <translation>Klicken, um nur dieses zusammengesetzte Bild zu sehen.</translation>
+    </message>
+    <message>
         <location filename="../../desk/dates_panel.py"/>
         <source>Click to see this date alone.</source>
         <translation>Klicken, um nur dieses Datum zu sehen.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/outline.py"/>
+        <source>Click well inside it, take an image in which it stands out, or draw it by hand.</source>
+        <translation>Weit innen klicken, ein Bild nehmen, auf dem es sich abhebt, oder von Hand zeichnen.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/outlining.py"/>
+        <source>Click well inside, away from the margin.</source>
+        <translation>Deutlich innerhalb klicken, fern vom Rand.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/outlining.py"/>
+        <source>Click well inside, choose an image in which it stands out, or draw it by hand.</source>
+        <translation>Deutlich innerhalb klicken, ein Bild wählen, in dem es sich abhebt, oder von Hand zeichnen.</translation>
     </message>
     <message>
         <location filename="../../store/course_file.py"/>
@@ -1126,6 +1534,11 @@
         <translation>Den Platz in anderen Programmen schließen oder Änderungen daran speichern oder verwerfen, dann erneut versuchen.</translation>
     </message>
     <message>
+        <location filename="../../desk/hidden_panel.py"/>
+        <source>Clouds</source>
+        <translation>Wolken</translation>
+    </message>
+    <message>
         <location filename="../../model/kinds.py"/>
         <source>Colour</source>
         <translation>Farbe</translation>
@@ -1139,6 +1552,33 @@
         <location filename="../../desk/dates_panel.py"/>
         <source>Compare with</source>
         <translation>Vergleichen mit</translation>
+    </message>
+    <message>
+        <location filename="../../desk/composing.py"/>
+        <location filename="../../desk/composing_dialog.py"/>
+        <location filename="../../processing/compose_image.py"/>
+        <source>Compose one clean picture</source>
+        <translation>Ein sauberes Bild zusammensetzen</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/recipe.py"/>
+        <source>Compose the pictures again.</source>
+        <translation>Die Bilder erneut zusammensetzen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/composing_dialog.py"/>
+        <source>Compose what is asked for above</source>
+        <translation>Zusammensetzen, was oben verlangt ist</translation>
+    </message>
+    <message>
+        <location filename="../../desk/date_actions.py"/>
+        <source>Compose…</source>
+        <translation>Zusammensetzen…</translation>
+    </message>
+    <message>
+        <location filename="../../desk/composites.py"/>
+        <source>Composite on {}</source>
+        <translation>Zusammengesetzt auf {}</translation>
     </message>
     <message>
         <location filename="../../processing/start_course.py"/>
@@ -1261,15 +1701,36 @@
         <translation>Plätze in einer gemeinsamen Datenbank gibt es in dieser Version nicht.</translation>
     </message>
     <message>
+        <location filename="../../guide/book.py"/>
+        <location filename="../../guide/page_design.py"/>
+        <source>Cover</source>
+        <translation>Umschlag</translation>
+    </message>
+    <message>
         <location filename="../../desk/dates_panel.py"/>
         <location filename="../../model/kinds.py"/>
         <source>Credit</source>
         <translation>Nachweis</translation>
     </message>
     <message>
+        <location filename="../../processing/make_guide.py"/>
+        <source>Crop marks</source>
+        <translation>Schnittmarken</translation>
+    </message>
+    <message>
         <location filename="../../model/kinds.py"/>
         <source>Crown radius (m)</source>
         <translation>Kronenradius (m)</translation>
+    </message>
+    <message>
+        <location filename="../../desk/hidden_panel.py"/>
+        <source>Crowns above</source>
+        <translation>Kronen darüber</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/moved_file.py"/>
+        <source>Cut out the part of it that shows the course, and take that as the date.</source>
+        <translation>Den Teil ausschneiden, der den Platz zeigt, und diesen als Aufnahmetag nehmen.</translation>
     </message>
     <message>
         <location filename="../../desk/toolbar.py"/>
@@ -1292,14 +1753,22 @@
         <translation>T&amp;eiler</translation>
     </message>
     <message>
+        <location filename="../../desk/composing_dialog.py"/>
         <location filename="../../desk/dates_panel.py"/>
+        <location filename="../../desk/registering_dialog.py"/>
         <source>Date</source>
         <translation>Datum</translation>
     </message>
     <message>
         <location filename="../../desk/dates_panel.py"/>
+        <location filename="../../processing/register_images.py"/>
         <source>Dates</source>
         <translation>Bilddatum</translation>
+    </message>
+    <message>
+        <location filename="../../desk/registering_dialog.py"/>
+        <source>Dates to register</source>
+        <translation>Daten zum Einpassen</translation>
     </message>
     <message>
         <location filename="../../desk/audit_dialog.py"/>
@@ -1395,6 +1864,11 @@
         <translation>Richtung</translation>
     </message>
     <message>
+        <location filename="../../guide/drawn_item.py"/>
+        <source>Distance ladder</source>
+        <translation>Entfernungsleiter</translation>
+    </message>
+    <message>
         <location filename="../../model/kinds.py"/>
         <source>Distance marker</source>
         <translation>Entfernungsmarke</translation>
@@ -1415,6 +1889,11 @@
         <translation>Entfernungen</translation>
     </message>
     <message>
+        <location filename="../../guide/book_pages.py"/>
+        <source>Distances are measured on images and are no survey.</source>
+        <translation>Entfernungen sind auf Bildern gemessen und keine Vermessung.</translation>
+    </message>
+    <message>
         <location filename="../../desk/measure_dialog.py"/>
         <source>Distances in metres</source>
         <translation>Entfernungen in Metern</translation>
@@ -1431,6 +1910,7 @@
     </message>
     <message>
         <location filename="../../processing/export_windows.py"/>
+        <location filename="../../processing/make_guide.py"/>
         <source>Dots per inch</source>
         <translation>Punkte je Zoll</translation>
     </message>
@@ -1443,6 +1923,11 @@
         <location filename="../../store/openstreetmap.py"/>
         <source>Download it again, or choose another file (.osm, .osm.pbf or GeoJSON).</source>
         <translation>Erneut herunterladen oder eine andere Datei (.osm, .osm.pbf oder GeoJSON) wählen.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/book.py"/>
+        <source>Draw a hole’s line of play, its tee and its green first.</source>
+        <translation>Zuerst von einer Bahn die Spiellinie, den Abschlag und das Grün zeichnen.</translation>
     </message>
     <message>
         <location filename="../../processing/export_windows.py"/>
@@ -1480,6 +1965,7 @@
         <translation>Zuerst ihre Spiellinie und ihr Grün zeichnen.</translation>
     </message>
     <message>
+        <location filename="../../guide/hole_page.py"/>
         <location filename="../../guide/windows.py"/>
         <location filename="../../processing/export_windows.py"/>
         <source>Draw its line of play from the back tee to the green.</source>
@@ -1524,6 +2010,11 @@
         <translation>Den Abschlag zeichnen oder das Set an dem Abschlag nennen, den es mitbenutzt.</translation>
     </message>
     <message>
+        <location filename="../../guide/composites.py"/>
+        <source>Draw their lines of play, or leave HOLES empty.</source>
+        <translation>Ihre Spiellinien zeichnen oder HOLES leer lassen.</translation>
+    </message>
+    <message>
         <location filename="../../desk/draw_tool.py"/>
         <location filename="../../desk/drawing_bar.py"/>
         <source>Draw: {}</source>
@@ -1550,9 +2041,24 @@
         <translation>Gezeichnet nach</translation>
     </message>
     <message>
+        <location filename="../../guide/book_pages.py"/>
+        <source>Drawn from: {credits}</source>
+        <translation>Gezeichnet nach: {credits}</translation>
+    </message>
+    <message>
         <location filename="../../model/kinds.py"/>
         <source>Drawn until then</source>
         <translation>Bis dahin gezeichnet</translation>
+    </message>
+    <message>
+        <location filename="../../processing/make_guide.py"/>
+        <source>Draws lines at every five yards over each green, or at every five metres, by the course’s unit.</source>
+        <translation>Zeichnet über jedes Grün Linien alle fünf Yards oder alle fünf Meter, je nach Einheit des Platzes.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/make_guide.py"/>
+        <source>Draws marks where pages are to be cut, and in a booklet where it is folded.</source>
+        <translation>Zeichnet Marken, wo Seiten zu schneiden sind, und in einem Heft, wo es gefaltet wird.</translation>
     </message>
     <message>
         <location filename="../../desk/audit_dialog.py"/>
@@ -1575,9 +2081,20 @@
         <translation>Frühere Entscheidungen</translation>
     </message>
     <message>
+        <location filename="../../desk/registering_dialog.py"/>
+        <location filename="../../desk/ties.py"/>
+        <source>East (m)</source>
+        <translation>Ost (m)</translation>
+    </message>
+    <message>
         <location filename="../../desk/propose_dialog.py"/>
         <source>Easy</source>
         <translation>Leicht</translation>
+    </message>
+    <message>
+        <location filename="../../processing/make_guide.py"/>
+        <source>Edge the sheets are turned about</source>
+        <translation>Kante, um die Bögen gewendet werden</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -1591,6 +2108,11 @@
         <translation>Eintritt</translation>
     </message>
     <message>
+        <location filename="../../desk/outline_tool.py"/>
+        <source>Enter takes it, Esc drops it, + and - make it wider and tighter.</source>
+        <translation>Die Eingabetaste übernimmt ihn, Esc verwirft ihn, + und - machen ihn weiter und enger.</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <source>Error</source>
         <translation>Fehler</translation>
@@ -1601,6 +2123,7 @@
         <location filename="../../model/kinds.py"/>
         <location filename="../../processing/committee.py"/>
         <location filename="../../processing/event_sheets.py"/>
+        <location filename="../../processing/make_guide.py"/>
         <source>Event</source>
         <translation>Wettspiel</translation>
     </message>
@@ -1608,6 +2131,11 @@
         <location filename="../../desk/propose_dialog.py"/>
         <source>Every hole of every round has a pin already: there is nothing to propose.</source>
         <translation>Jede Bahn jeder Runde hat schon eine Lochposition: Es gibt nichts vorzuschlagen.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/expressions.py"/>
+        <source>Example</source>
+        <translation>Beispiel</translation>
     </message>
     <message>
         <location filename="../../store/openstreetmap.py"/>
@@ -1672,14 +2200,21 @@
         <translation>Maße</translation>
     </message>
     <message>
+        <location filename="../../guide/book_pages.py"/>
         <location filename="../../guide/sheets.py"/>
         <source>Figures in metres.</source>
         <translation>Maße in Metern.</translation>
     </message>
     <message>
+        <location filename="../../guide/book_pages.py"/>
         <location filename="../../guide/sheets.py"/>
         <source>Figures in yards.</source>
         <translation>Maße in Yards.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/drawn_item.py"/>
+        <source>Figures over the hole’s picture</source>
+        <translation>Maße über dem Bild der Bahn</translation>
     </message>
     <message>
         <location filename="../../measure/checks_of_drawing.py"/>
@@ -1687,9 +2222,24 @@
         <translation>Ausgespartes füllen</translation>
     </message>
     <message>
+        <location filename="../../desk/registering_dialog.py"/>
+        <source>Find how the dates that are ticked lie to the base</source>
+        <translation>Finden, wie die angehakten Daten zum Grundbild liegen</translation>
+    </message>
+    <message>
         <location filename="../../desk/toolbar.py"/>
         <source>Find the distance markers that do not stand where they say</source>
         <translation>Die Entfernungsmarken finden, die nicht dort stehen, wo sie es angeben</translation>
+    </message>
+    <message>
+        <location filename="../../processing/register_images.py"/>
+        <source>Finds by how much the picture of each date of the course must be moved to lie where that of the base lies, to a fraction of a pixel: a shift, a turn and stretch, or shifts from place to place, whichever the pictures ask for.</source>
+        <translation>Findet auf Bruchteile eines Pixels, um wie viel das Bild jedes Aufnahmetags des Platzes verschoben werden muss, um auf dem der Grundlage zu liegen: eine Verschiebung, eine Drehung und Streckung oder Verschiebungen von Ort zu Ort, je nachdem, was die Bilder verlangen.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/outline_feature.py"/>
+        <source>Finds the margin of a green, a bunker, a tee, a pond or a fairway in an image, from one place inside it: smooth, finer than a pixel, with few corners.</source>
+        <translation>Findet in einem Bild den Rand eines Grüns, eines Bunkers, eines Abschlags, eines Teichs oder eines Fairways von einer Stelle darin aus: glatt, feiner als ein Pixel, mit wenigen Ecken.</translation>
     </message>
     <message>
         <location filename="../../processing/set_tees.py"/>
@@ -1739,6 +2289,7 @@
     <message>
         <location filename="../../processing/algorithm.py"/>
         <location filename="../../processing/committee.py"/>
+        <location filename="../../processing/register_images.py"/>
         <source>Folder for the results</source>
         <translation>Ordner für die Ergebnisse</translation>
     </message>
@@ -1746,6 +2297,11 @@
         <location filename="../../desk/drawing_bar.py"/>
         <source>Follow the moving pointer: a click begins, a right click ends</source>
         <translation>Dem Mauszeiger folgen: Ein Klick beginnt, ein Rechtsklick beendet</translation>
+    </message>
+    <message>
+        <location filename="../../guide/drawn_item.py"/>
+        <source>Foot of the hole’s page</source>
+        <translation>Fuß der Bahnseite</translation>
     </message>
     <message>
         <location filename="../../processing/import_features.py"/>
@@ -1758,9 +2314,24 @@
         <translation>Zur Prüfung durch die Spielleitung, nicht zum Gebrauch während einer Runde. Fett: die Maße, wie sie angegeben sind.</translation>
     </message>
     <message>
+        <location filename="../../processing/register_images.py"/>
+        <source>For each date the shift, the kind of move and its error, found at places kept out of the fit (REGISTERED), or the reason why it was refused (REFUSED). With WRITE they are kept in the course, and what was drawn from a date goes along with its picture. With a folder: the tables registrations and residuals, and a plot of the residuals of each date (residuals_DATE.png).</source>
+        <translation>Für jeden Aufnahmetag die Verschiebung, ihre Art und ihr Fehler, gefunden an Stellen, die zur Kontrolle zurückgehalten wurden (REGISTERED), oder der Grund, warum er abgelehnt wurde (REFUSED). Mit WRITE werden sie im Platz festgehalten, und was nach einem Aufnahmetag gezeichnet wurde, geht mit seinem Bild mit. Mit einem Ordner: die Tabellen registrations und residuals und je Aufnahmetag eine Darstellung der Restabweichungen (residuals_DATE.png).</translation>
+    </message>
+    <message>
+        <location filename="../../processing/compose_image.py"/>
+        <source>For each hole a picture (hole_07.tif) and beside it where each of its pixels is from (hole_07_source.tif); the table composites with the share of each date, of what was lightened and of what was invented; the table uncovered with what could not be made clear; and recipe.json, which makes the same pictures again. Those of an earlier run are replaced.</source>
+        <translation>Für jede Bahn ein Bild (hole_07.tif) und daneben, woher jedes seiner Pixel stammt (hole_07_source.tif); die Tabelle composites mit dem Anteil jedes Aufnahmetags, des Aufgehellten und des Erfundenen; die Tabelle uncovered mit dem, was nicht freigelegt werden konnte; und recipe.json, womit dieselben Bilder noch einmal entstehen. Die eines früheren Laufs werden ersetzt.</translation>
+    </message>
+    <message>
         <location filename="../../processing/export_windows.py"/>
         <source>For each window a rotated GeoTIFF and a PNG or JPEG with world file, named after hole and kind (hole_07.tif, green_07.png); the table placements with the place of every symbol in each picture, in millimetres and pixels from its top left; and the rectangles in the course’s layer of windows. Those of an earlier run are replaced.</source>
         <translation>Zu jedem Bildausschnitt ein gedrehtes GeoTIFF und ein PNG oder JPEG mit World-Datei, benannt nach Bahn und Art (hole_07.tif, green_07.png); die Tabelle placements mit dem Ort jedes Symbols in jedem Bild, in Millimetern und Pixeln von links oben; und die Rechtecke im Layer der Bildausschnitte des Platzes. Die eines früheren Laufs werden ersetzt.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/make_guide.py"/>
+        <source>Form</source>
+        <translation>Form</translation>
     </message>
     <message>
         <location filename="../../processing/export_windows.py"/>
@@ -1852,6 +2423,36 @@
         <location filename="../../desk/pointer.py"/>
         <source>From the tee</source>
         <translation>Ab Abschlag</translation>
+    </message>
+    <message>
+        <location filename="../../guide/expressions.py"/>
+        <source>From the tee along the line of play to the green’s middle, whole units of the course.</source>
+        <translation>Vom Abschlag entlang der Spiellinie bis zur Mitte des Grüns, in ganzen Einheiten des Platzes.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/expressions.py"/>
+        <source>From the tee to the green’s back.</source>
+        <translation>Vom Abschlag bis zum Ende des Grüns.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/expressions.py"/>
+        <source>From the tee to the green’s front.</source>
+        <translation>Vom Abschlag bis zum Anfang des Grüns.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/expressions.py"/>
+        <source>From the tee to the green’s middle.</source>
+        <translation>Vom Abschlag bis zur Mitte des Grüns.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/expressions.py"/>
+        <source>From the tee to the nearest point of what bears a label.</source>
+        <translation>Vom Abschlag bis zum nächsten Punkt dessen, was eine Beschriftung trägt.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/expressions.py"/>
+        <source>From the tee to where one is past what bears a label.</source>
+        <translation>Vom Abschlag bis hinter das, was eine Beschriftung trägt.</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -1967,9 +2568,29 @@
         <translation>Ihr Koordinatensystem als SOURCE_CRS angeben, etwa EPSG:32630.</translation>
     </message>
     <message>
+        <location filename="../../desk/composing.py"/>
+        <source>Give numbers of holes, such as 1,4,7-9.</source>
+        <translation>Nummern von Bahnen angeben, etwa 1,4,7-9.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/composing.py"/>
+        <source>Give numbers of its holes.</source>
+        <translation>Nummern seiner Bahnen angeben.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/compose_image.py"/>
+        <source>Give that one as BASE, or leave RECIPE empty.</source>
+        <translation>Diesen als BASE angeben oder RECIPE leer lassen.</translation>
+    </message>
+    <message>
         <location filename="../../store/openstreetmap.py"/>
         <source>Give the KIND of its features to bring it in as a plain vector file.</source>
         <translation>Die Art (KIND) der Objekte angeben, um sie als einfache Vektordatei zu übernehmen.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/composites.py"/>
+        <source>Give the course its image dates first.</source>
+        <translation>Dem Platz zuerst seine Aufnahmetage geben.</translation>
     </message>
     <message>
         <location filename="../../measure/checks_of_holes.py"/>
@@ -2018,6 +2639,7 @@
     </message>
     <message>
         <location filename="../../desk/pointer.py"/>
+        <location filename="../../guide/green_panel.py"/>
         <location filename="../../model/kinds.py"/>
         <source>Green</source>
         <translation>Grün</translation>
@@ -2058,14 +2680,29 @@
         <translation>Grüns dürfen größer als 1:480 sein</translation>
     </message>
     <message>
+        <location filename="../../processing/make_guide.py"/>
+        <source>Grid over the greens</source>
+        <translation>Gitter über den Grüns</translation>
+    </message>
+    <message>
         <location filename="../../desk/dates_panel.py"/>
         <source>Ground</source>
         <translation>Boden</translation>
     </message>
     <message>
+        <location filename="../../guide/drawn_item.py"/>
+        <source>Ground of the cover</source>
+        <translation>Grund des Umschlags</translation>
+    </message>
+    <message>
         <location filename="../../model/kinds.py"/>
         <source>Ground sample distance (m)</source>
         <translation>Bodenauflösung (m)</translation>
+    </message>
+    <message>
+        <location filename="../../processing/make_guide.py"/>
+        <source>Guide</source>
+        <translation>Buch</translation>
     </message>
     <message>
         <location filename="../../desk/measure_dialog.py"/>
@@ -2086,6 +2723,11 @@
         <location filename="../../store/scorecard.py"/>
         <source>Head it with the name of its tee set, or delete it.</source>
         <translation>Sie mit dem Namen des Abschlagsets überschreiben oder löschen.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/drawn_item.py"/>
+        <source>Head of the hole’s page</source>
+        <translation>Kopf der Bahnseite</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -2110,6 +2752,21 @@
         <translation>Höhen aus</translation>
     </message>
     <message>
+        <location filename="../../desk/draw_tool.py"/>
+        <source>Here a composite takes {}.</source>
+        <translation>Hier nimmt ein zusammengesetztes Bild {}.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/hidden_panel.py"/>
+        <source>Hidden: {}</source>
+        <translation>Verdeckt: {}</translation>
+    </message>
+    <message>
+        <location filename="../../desk/registering_dialog.py"/>
+        <source>Hold {} on the map: it flips from the base to the date that is chosen above.</source>
+        <translation>{} auf der Karte halten: sie schaltet vom Grundbild auf das oben gewählte Datum um.</translation>
+    </message>
+    <message>
         <location filename="../../desk/audit_dialog.py"/>
         <location filename="../../desk/bring_lengths.py"/>
         <location filename="../../desk/bring_pins.py"/>
@@ -2118,6 +2775,8 @@
         <location filename="../../desk/pin_table.py"/>
         <location filename="../../desk/propose_dialog.py"/>
         <location filename="../../desk/toolbar.py"/>
+        <location filename="../../guide/book_pages.py"/>
+        <location filename="../../guide/page_design.py"/>
         <location filename="../../guide/sheets.py"/>
         <location filename="../../model/kinds.py"/>
         <location filename="../../store/styling.py"/>
@@ -2140,11 +2799,14 @@
         <translation>Bahn {hole}: Es kann kein Loch gesetzt werden, denn was Rand und Neigung übrig lassen, liegt näher als {apart} an Löchern früherer Runden.</translation>
     </message>
     <message>
+        <location filename="../../guide/book.py"/>
+        <location filename="../../guide/hole_page.py"/>
         <location filename="../../guide/sheets.py"/>
         <source>Hole {number}</source>
         <translation>Bahn {number}</translation>
     </message>
     <message>
+        <location filename="../../guide/hole_page.py"/>
         <location filename="../../processing/export_windows.py"/>
         <source>Hole {number} cannot be shown: neither a line of play nor a tee and a green are drawn.</source>
         <translation>Bahn {number} lässt sich nicht zeigen: Weder eine Spiellinie noch ein Abschlag und ein Grün sind gezeichnet.</translation>
@@ -2160,6 +2822,28 @@
         <translation>Bahn {number} hat kein Grün, deshalb gibt es davon keinen Bildausschnitt.</translation>
     </message>
     <message>
+        <location filename="../../guide/book_figures.py"/>
+        <source>Hole {number} has no green.</source>
+        <translation>Bahn {number} hat kein Grün.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/expressions.py"/>
+        <source>Hole {number} has no par.</source>
+        <translation>Bahn {number} hat kein Par.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/expressions.py"/>
+        <source>Hole {number} has no stroke index.</source>
+        <translation>Bahn {number} hat keinen Stroke Index.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/book_figures.py"/>
+        <source>Hole {number} has no tee set “{tee_set}”.</source>
+        <translation>Bahn {number} hat kein Abschlagset „{tee_set}“.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/book.py"/>
+        <location filename="../../guide/book_figures.py"/>
         <location filename="../../measure/course.py"/>
         <location filename="../../processing/export_windows.py"/>
         <source>Hole {number} is not in the course.</source>
@@ -2172,6 +2856,7 @@
     </message>
     <message>
         <location filename="../../desk/checks_panel.py"/>
+        <location filename="../../desk/composing_dialog.py"/>
         <location filename="../../desk/length_table.py"/>
         <location filename="../../desk/propose_dialog.py"/>
         <source>Hole {}</source>
@@ -2199,6 +2884,11 @@
         <translation>Bahn {} hat keine Spiellinie und lässt sich nicht zeigen.</translation>
     </message>
     <message>
+        <location filename="../../desk/composing.py"/>
+        <source>Hole {} is not in the course.</source>
+        <translation>Bahn {} gibt es auf dem Platz nicht.</translation>
+    </message>
+    <message>
         <location filename="../../desk/tees_dialog.py"/>
         <source>Hole {}, {}: asked for {} {}, plays {} {}. The markers stand {} {} from the tee’s front, with {} {} of tee behind them.</source>
         <translation>Bahn {}, {}: gewünscht {} {}, spielt {} {}. Die Markierungen stehen {} {} hinter der Vorderkante des Abschlags, dahinter bleiben {} {} Abschlag.</translation>
@@ -2219,6 +2909,7 @@
         <translation>Bahn {}, {}: {} {} ist nicht zu stecken.</translation>
     </message>
     <message>
+        <location filename="../../desk/composing_dialog.py"/>
         <location filename="../../desk/measure_dialog.py"/>
         <location filename="../../model/kinds.py"/>
         <location filename="../../processing/algorithm.py"/>
@@ -2253,9 +2944,34 @@
         <translation>Aufgelistete Bahnen</translation>
     </message>
     <message>
+        <location filename="../../guide/drawn_item.py"/>
+        <source>Holes of the course</source>
+        <translation>Bahnen des Platzes</translation>
+    </message>
+    <message>
         <location filename="../../desk/propose_dialog.py"/>
         <source>Holes {}</source>
         <translation>Bahnen {}</translation>
+    </message>
+    <message>
+        <location filename="../../desk/registering_dialog.py"/>
+        <source>How</source>
+        <translation>Wie</translation>
+    </message>
+    <message>
+        <location filename="../../guide/expressions.py"/>
+        <source>How deep the green is along the approach.</source>
+        <translation>Wie tief das Grün entlang der Annäherung ist.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/expressions.py"/>
+        <source>How far a pin lies in from the side that pin_side gives.</source>
+        <translation>Wie weit eine Lochposition von der Seite entfernt liegt, die pin_side nennt.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/expressions.py"/>
+        <source>How far a pin lies on the green, from its front.</source>
+        <translation>Wie weit eine Lochposition auf dem Grün liegt, von dessen Anfang.</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -2266,6 +2982,21 @@
         <location filename="../../desk/figures.py"/>
         <source>How far it has to be moved to be true</source>
         <translation>Wie weit sie zu versetzen ist, damit sie stimmt</translation>
+    </message>
+    <message>
+        <location filename="../../desk/registering_dialog.py"/>
+        <source>How far its picture is moved to the east</source>
+        <translation>Wie weit sein Bild nach Osten verschoben wird</translation>
+    </message>
+    <message>
+        <location filename="../../desk/registering_dialog.py"/>
+        <source>How far its picture is moved to the north</source>
+        <translation>Wie weit sein Bild nach Norden verschoben wird</translation>
+    </message>
+    <message>
+        <location filename="../../desk/ties.py"/>
+        <source>How far the pair is off when all of them are fitted together</source>
+        <translation>Wie weit das Paar danebenliegt, wenn alle zusammen eingepasst werden</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -2288,6 +3019,11 @@
         <translation>Wie hoch der Abschlag liegt, in Metern</translation>
     </message>
     <message>
+        <location filename="../../guide/expressions.py"/>
+        <source>How long the committee wants a hole to play for a flight in a round.</source>
+        <translation>Wie lang eine Bahn nach Wunsch der Spielleitung für eine Gruppe in einer Runde sein soll.</translation>
+    </message>
+    <message>
         <location filename="../../desk/length_table.py"/>
         <source>How long the hole shall play. Empty: the tee set’s own length, shown in grey</source>
         <translation>Wie lang die Bahn spielen soll. Leer: die eigene Länge des Abschlagsets, grau gezeigt</translation>
@@ -2306,6 +3042,16 @@
         <location filename="../../desk/figures.py"/>
         <source>How much the line of play turns</source>
         <translation>Um wie viel die Spiellinie abknickt</translation>
+    </message>
+    <message>
+        <location filename="../../processing/compose_image.py"/>
+        <source>How near to a hazard, the margin of a green or a tee nothing is filled from its surroundings.</source>
+        <translation>Wie nah an einem Hindernis, dem Rand eines Grüns oder einem Abschlag nichts aus der Umgebung aufgefüllt wird.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/outline_feature.py"/>
+        <source>How plainly the margin is seen</source>
+        <translation>Wie deutlich der Rand zu sehen ist</translation>
     </message>
     <message>
         <location filename="../../desk/pin_table.py"/>
@@ -2333,9 +3079,19 @@
         <translation>Wie das Bild des Aufnahmetags verschoben ist, ist nicht lesbar ({reason}).</translation>
     </message>
     <message>
+        <location filename="../../desk/dates_panel.py"/>
+        <source>How well it lies on the base: its standard error, once it is registered</source>
+        <translation>Wie gut es auf dem Grundbild liegt: sein Standardfehler, sobald es eingepasst ist</translation>
+    </message>
+    <message>
         <location filename="../../desk/drawing_bar.py"/>
         <source>How well what you draw is to be seen in the image</source>
         <translation>Wie gut das Gezeichnete im Bild zu sehen ist</translation>
+    </message>
+    <message>
+        <location filename="../../guide/expressions.py"/>
+        <source>How wide the green is across the approach.</source>
+        <translation>Wie breit das Grün quer zur Annäherung ist.</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -2350,6 +3106,8 @@
     <message>
         <location filename="../../model/kinds.py"/>
         <location filename="../../processing/export_windows.py"/>
+        <location filename="../../processing/make_guide.py"/>
+        <location filename="../../processing/outline_feature.py"/>
         <source>Image</source>
         <translation>Bild</translation>
     </message>
@@ -2364,14 +3122,39 @@
         <translation>Bild vom {}</translation>
     </message>
     <message>
+        <location filename="../../guide/book.py"/>
+        <source>Imprint</source>
+        <translation>Impressum</translation>
+    </message>
+    <message>
+        <location filename="../../guide/book_pages.py"/>
+        <source>In</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
         <location filename="../../desk/pin_table.py"/>
         <source>In from the margin, or right of the approach line</source>
         <translation>Vom Rand herein oder rechts der Annäherungslinie</translation>
     </message>
     <message>
+        <location filename="../../guide/book_pages.py"/>
+        <source>Index</source>
+        <translation>Index</translation>
+    </message>
+    <message>
+        <location filename="../../guide/hole_page.py"/>
+        <source>Index {index}</source>
+        <translation>Index {index}</translation>
+    </message>
+    <message>
         <location filename="../../desk/event_panel.py"/>
         <source>It can be undone, and the course file keeps it until the layers are saved.</source>
         <translation>Es lässt sich rückgängig machen, und die Platzdatei behält es, bis die Layer gespeichert werden.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/registering.py"/>
+        <source>It is bent: each place is moved by what is found there.</source>
+        <translation>Es ist verzogen: jede Stelle wird um das verschoben, was dort gefunden wurde.</translation>
     </message>
     <message>
         <location filename="../../store/recovery.py"/>
@@ -2380,8 +3163,43 @@
     </message>
     <message>
         <location filename="../../desk/dates_panel.py"/>
+        <source>It is moved to lie on the ground; how well it lies there is not known.</source>
+        <translation>Es ist an seinen Ort am Boden verschoben; wie gut es dort liegt, ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/outlining.py"/>
+        <source>It is not known where on Earth the place lies.</source>
+        <translation>Es ist nicht bekannt, wo auf der Erde die Stelle liegt.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/registering.py"/>
+        <source>It is turned by {}° and made {} % larger.</source>
+        <translation>Es wird um {}° gedreht und um {} % vergrößert.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/registering.py"/>
+        <source>It lay {} m too far to the {}.</source>
+        <translation>Es lag {} m zu weit nach {}.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/registering.py"/>
+        <source>It lies right as it is.</source>
+        <translation>Es liegt richtig, wie es ist.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/take_up_dialog.py"/>
         <source>It may be &amp;printed</source>
         <translation>Darf ge&amp;druckt werden</translation>
+    </message>
+    <message>
+        <location filename="../../desk/dates_panel.py"/>
+        <source>It may be printed.</source>
+        <translation>Es darf gedruckt werden.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/dates_panel.py"/>
+        <source>It may not be printed: it is for looking at and drawing from only.</source>
+        <translation>Es darf nicht gedruckt werden: nur zum Ansehen und Abzeichnen.</translation>
     </message>
     <message>
         <location filename="../../store/vector_source.py"/>
@@ -2394,9 +3212,19 @@
         <translation>Dazu müssen zwei Bilddaten des Platzes im Projekt sein.</translation>
     </message>
     <message>
+        <location filename="../../imagery/outline.py"/>
+        <source>It runs on beyond the ground that was looked at.</source>
+        <translation>Es reicht über den betrachteten Boden hinaus.</translation>
+    </message>
+    <message>
         <location filename="../../store/course_file.py"/>
         <source>It was made with a newer Yardwright: update the plugin.</source>
         <translation>Sie stammt von einem neueren Yardwright: die Erweiterung aktualisieren.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/register_images.py"/>
+        <source>Its dates: {}.</source>
+        <translation>Seine Aufnahmetage: {}.</translation>
     </message>
     <message>
         <location filename="../../measure/checks_of_drawing.py"/>
@@ -2409,14 +3237,54 @@
         <translation>U&amp;nsere behalten</translation>
     </message>
     <message>
+        <location filename="../../desk/page_designer.py"/>
+        <source>Keep as the Course’s Template</source>
+        <translation>Als Vorlage des Platzes aufbewahren</translation>
+    </message>
+    <message>
+        <location filename="../../processing/register_images.py"/>
+        <source>Keep it in the course</source>
+        <translation>Im Platz festhalten</translation>
+    </message>
+    <message>
+        <location filename="../../desk/drawn_item_panel.py"/>
+        <source>Keep its proportions</source>
+        <translation>Seitenverhältnis beibehalten</translation>
+    </message>
+    <message>
         <location filename="../../measure/checks_of_holes.py"/>
         <source>Keep one permanent marker a tee set.</source>
         <translation>Je Abschlagset nur eine Abschlagplatte behalten.</translation>
     </message>
     <message>
+        <location filename="../../imagery/registration.py"/>
+        <source>Keep the course in a projected system, such as the UTM zone of its place.</source>
+        <translation>Den Platz in einem projizierten System führen, etwa in der UTM-Zone seines Ortes.</translation>
+    </message>
+    <message>
         <location filename="../../guide/windows.py"/>
         <source>Keep the course in the UTM zone it lies in: start a new course there and bring the features in.</source>
         <translation>Den Platz in der UTM-Zone führen, in der er liegt: dort einen neuen Platz anlegen und die Objekte übernehmen.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/page_layouts.py"/>
+        <source>Keep the page as the course’s template again, or take the built-in one.</source>
+        <translation>Die Seite erneut als Vorlage des Platzes aufbewahren oder die eingebaute nehmen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/hidden_panel.py"/>
+        <source>Keep what was corrected beside the course. It is kept too when the brush is laid down; the image itself is never changed.</source>
+        <translation>Das Berichtigte neben dem Platz aufheben. Aufgehoben wird es auch, wenn der Pinsel weggelegt wird; das Bild selbst wird nie verändert.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/page_designer.py"/>
+        <source>Kept as the course’s template of “{kind}”: {path}.</source>
+        <translation>Als Vorlage des Platzes für „{kind}“ aufbewahrt: {path}.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/outline_feature.py"/>
+        <source>Kind</source>
+        <translation>Art</translation>
     </message>
     <message>
         <location filename="../../processing/import_features.py"/>
@@ -2443,6 +3311,16 @@
         <location filename="../../desk/keeping.py"/>
         <source>Later</source>
         <translation>Später</translation>
+    </message>
+    <message>
+        <location filename="../../desk/ties.py"/>
+        <source>Lay the date on the base by these pairs alone; so does Enter on the map</source>
+        <translation>Das Datum allein nach diesen Paaren einpassen; das tut auch die Eingabetaste auf der Karte</translation>
+    </message>
+    <message>
+        <location filename="../../desk/date_actions.py"/>
+        <source>Lay the images of the dates one on another</source>
+        <translation>Die Bilder der Daten aufeinander einpassen</translation>
     </message>
     <message>
         <location filename="../../desk/dates_panel.py"/>
@@ -2475,6 +3353,11 @@
         <translation>Austritt</translation>
     </message>
     <message>
+        <location filename="../../processing/make_guide.py"/>
+        <source>Leave EVENT empty for a guide of the course alone.</source>
+        <translation>EVENT für ein Buch des Platzes allein leer lassen.</translation>
+    </message>
+    <message>
         <location filename="../../store/writing.py"/>
         <source>Leave it empty or mend it.</source>
         <translation>Leer lassen oder berichtigen.</translation>
@@ -2500,11 +3383,21 @@
         <translation>Dieses Feld weglassen.</translation>
     </message>
     <message>
+        <location filename="../../processing/compose_image.py"/>
+        <source>Leaves out dates that may not be printed. Say no for a picture that is only looked at.</source>
+        <translation>Lässt Aufnahmetage aus, die nicht gedruckt werden dürfen. Nein für ein Bild, das nur angesehen wird.</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <location filename="../../desk/propose_dialog.py"/>
         <location filename="../../guide/sheets.py"/>
         <source>Left</source>
         <translation>Links</translation>
+    </message>
+    <message>
+        <location filename="../../desk/ties.py"/>
+        <source>Left (m)</source>
+        <translation>Rest (m)</translation>
     </message>
     <message>
         <location filename="../../desk/dates_panel.py"/>
@@ -2525,6 +3418,11 @@
         <location filename="../../store/bring_in.py"/>
         <source>Left out ({count}), {why}: {things}</source>
         <translation>Ausgelassen ({count}), {why}: {things}</translation>
+    </message>
+    <message>
+        <location filename="../../guide/drawn_item.py"/>
+        <source>Legend, and lines for notes</source>
+        <translation>Legende und Linien für Notizen</translation>
     </message>
     <message>
         <location filename="../../desk/bring_lengths.py"/>
@@ -2568,6 +3466,12 @@
         <translation>Lizenz</translation>
     </message>
     <message>
+        <location filename="../../desk/composing_dialog.py"/>
+        <location filename="../../desk/dates_panel.py"/>
+        <source>Lies</source>
+        <translation>Lage</translation>
+    </message>
+    <message>
         <location filename="../../desk/committee_figures.py"/>
         <source>Line</source>
         <translation>Zeile</translation>
@@ -2586,6 +3490,11 @@
         <location filename="../../desk/audit_dialog.py"/>
         <source>Lines that could not be read: {}. Pins that look as if nobody had asked for them are therefore not taken out with all the others.</source>
         <translation>Zeilen, die nicht gelesen werden konnten: {}. Lochpositionen, die nur deshalb nicht verlangt scheinen könnten, werden daher nicht mit allen anderen herausgenommen.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/drawn_item.py"/>
+        <source>Lines to write on</source>
+        <translation>Linien zum Beschreiben</translation>
     </message>
     <message>
         <location filename="../../desk/checks_panel.py"/>
@@ -2710,9 +3619,19 @@
         <translation>Lochpositionen werden gesucht…</translation>
     </message>
     <message>
+        <location filename="../../desk/masks.py"/>
+        <source>Looking for what hides the ground…</source>
+        <translation>Was den Boden verdeckt, wird gesucht…</translation>
+    </message>
+    <message>
         <location filename="../../processing/start_course.py"/>
         <source>Made the course file {}</source>
         <translation>Platzdatei angelegt: {}</translation>
+    </message>
+    <message>
+        <location filename="../../guide/book_pages.py"/>
+        <source>Made with Yardwright.</source>
+        <translation>Gemacht mit Yardwright.</translation>
     </message>
     <message>
         <location filename="../../desk/toolbar.py"/>
@@ -2730,6 +3649,11 @@
         <translation>Alle Seiten einer Broschüre gleich groß anlegen.</translation>
     </message>
     <message>
+        <location filename="../../processing/register_images.py"/>
+        <source>Make another image a date of the course first.</source>
+        <translation>Zuerst ein weiteres Bild zu einem Aufnahmetag des Platzes machen.</translation>
+    </message>
+    <message>
         <location filename="../../guide/pdf_join.py"/>
         <source>Make it as large as the book’s pages, with the same bleed on all sides.</source>
         <translation>Sie so groß wie die Seiten des Buchs anlegen, mit gleicher Beschnittzugabe an allen Seiten.</translation>
@@ -2740,9 +3664,19 @@
         <translation>Ihn zuerst anlegen oder einen anderen Ordner wählen.</translation>
     </message>
     <message>
+        <location filename="../../desk/date_actions.py"/>
+        <source>Make one picture of several dates, without shade and without what moves</source>
+        <translation>Aus mehreren Daten ein Bild machen, ohne Schatten und ohne was sich bewegt</translation>
+    </message>
+    <message>
         <location filename="../../desk/dates_panel.py"/>
         <source>Make the chosen raster layer one of the course’s dates</source>
         <translation>Den gewählten Rasterlayer als Bilddatum des Platzes aufnehmen</translation>
+    </message>
+    <message>
+        <location filename="../../processing/make_guide.py"/>
+        <source>Make the guide</source>
+        <translation>Buch machen</translation>
     </message>
     <message>
         <location filename="../../guide/pdf_objects.py"/>
@@ -2751,7 +3685,7 @@
     </message>
     <message>
         <location filename="../../desk/dates.py"/>
-        <location filename="../../desk/dates_panel.py"/>
+        <location filename="../../desk/take_up_dialog.py"/>
         <source>Make “{}” a date</source>
         <translation>„{}“ als Bilddatum aufnehmen</translation>
     </message>
@@ -2759,6 +3693,16 @@
         <location filename="../../processing/start_course.py"/>
         <source>Makes a course file: a GeoPackage with a layer for each kind of thing on a course, its forms and its symbols. With a scorecard it holds the holes, their pars and the tee sets from the start.</source>
         <translation>Legt eine Platzdatei an: ein GeoPackage mit einem Layer für jede Art von Objekt auf einem Platz, samt Formularen und Symbolen. Mit einer Scorekarte enthält sie von Anfang an die Bahnen, ihr Par und die Abschlagsets.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/compose_image.py"/>
+        <source>Makes one clean picture of each hole out of the course’s image dates: what shade, clouds or people hide in one date is taken from another; what all of them shade is lightened.</source>
+        <translation>Setzt aus den Aufnahmetagen des Platzes ein klares Bild jeder Bahn zusammen: Was Schatten, Wolken oder Leute an einem Tag verdecken, kommt von einem anderen; was an allen im Schatten liegt, wird aufgehellt.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/make_guide.py"/>
+        <source>Makes the yardage guide of a course, and of an event where one is named: cover, scorecard, map of the course, a page for each hole with its picture, distance ladder and green, the pins of the rounds, pages for notes that fill a booklet, and an imprint with credits and cautions. Nothing in the course is changed.</source>
+        <translation>Macht das Entfernungsbuch eines Platzes und, wo eines genannt ist, eines Wettspiels: Umschlag, Scorekarte, Platzplan, je Bahn eine Seite mit Bild, Entfernungsleiter und Grün, die Lochpositionen der Runden, Seiten für Notizen, die ein Heft füllen, und ein Impressum mit Nachweisen und Hinweisen. Am Platz wird nichts geändert.</translation>
     </message>
     <message>
         <location filename="../../desk/pin_table.py"/>
@@ -2806,6 +3750,16 @@
         <location filename="../../model/kinds.py"/>
         <source>May be printed</source>
         <translation>Darf gedruckt werden</translation>
+    </message>
+    <message>
+        <location filename="../../desk/composing_dialog.py"/>
+        <source>May not be printed ({}).</source>
+        <translation>Darf nicht gedruckt werden ({}).</translation>
+    </message>
+    <message>
+        <location filename="../../desk/composing_dialog.py"/>
+        <source>May not be printed.</source>
+        <translation>Darf nicht gedruckt werden.</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -2889,6 +3843,11 @@
         <translation>Beide verschmelzen, wenn sie ein Bunker sind; sonst den Rand eines der beiden neu zeichnen.</translation>
     </message>
     <message>
+        <location filename="../../guide/book_pages.py"/>
+        <source>Metres</source>
+        <translation>Meter</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <location filename="../../desk/propose_dialog.py"/>
         <source>Middle</source>
@@ -2940,12 +3899,23 @@
         <translation>Das Ende der Linie auf die Mitte des Grüns verschieben</translation>
     </message>
     <message>
+        <location filename="../../desk/registering_dialog.py"/>
+        <source>Move these dates, and with them what was drawn from them. It is saved by you, and can be undone.</source>
+        <translation>Diese Daten verschieben, und mit ihnen, was daraus gezeichnet wurde. Gespeichert wird von Hand, und es lässt sich rückgängig machen.</translation>
+    </message>
+    <message>
         <location filename="../../desk/dates_panel.py"/>
         <source>Moves the divider; on the map {}, {}, {} and {} do</source>
         <translation>Verschiebt den Teiler; auf der Karte tun es {}, {}, {} und {}</translation>
     </message>
     <message>
+        <location filename="../../desk/outline_tool.py"/>
+        <source>Much of its margin is guessed, so that it is marked as partly hidden.</source>
+        <translation>Viel von seinem Rand ist geraten, daher ist es als teilweise verdeckt vermerkt.</translation>
+    </message>
+    <message>
         <location filename="../../desk/hole_drawing.py"/>
+        <location filename="../../guide/book_pages.py"/>
         <source>N</source>
         <translation>N</translation>
     </message>
@@ -2956,6 +3926,11 @@
         <location filename="../../processing/start_course.py"/>
         <source>Name</source>
         <translation>Name</translation>
+    </message>
+    <message>
+        <location filename="../../desk/composing_dialog.py"/>
+        <source>Name one for the pictures.</source>
+        <translation>Einen für die Bilder nennen.</translation>
     </message>
     <message>
         <location filename="../../processing/import_features.py"/>
@@ -3023,9 +3998,29 @@
         <translation>Es wurde kein Platz angegeben.</translation>
     </message>
     <message>
+        <location filename="../../processing/register_images.py"/>
+        <source>No date could be registered.</source>
+        <translation>Kein Aufnahmetag ließ sich einpassen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/registering_dialog.py"/>
+        <source>No date is ticked that could be laid on the base.</source>
+        <translation>Kein Datum ist angehakt, das sich auf das Grundbild einpassen ließe.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/looking.py"/>
+        <source>No date of the course shows anything of it.</source>
+        <translation>Kein Datum des Platzes zeigt etwas von ihm.</translation>
+    </message>
+    <message>
         <location filename="../../processing/committee.py"/>
         <source>No event is named.</source>
         <translation>Kein Wettspiel ist genannt.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/composing_dialog.py"/>
+        <source>No folder is named.</source>
+        <translation>Kein Ordner ist genannt.</translation>
     </message>
     <message>
         <location filename="../../desk/hole_panel.py"/>
@@ -3044,6 +4039,16 @@
         <translation>Keine Bahn ist gewählt.</translation>
     </message>
     <message>
+        <location filename="../../desk/composing.py"/>
+        <source>No hole is named.</source>
+        <translation>Keine Bahn ist genannt.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/outlining.py"/>
+        <source>No image on the map shows this place.</source>
+        <translation>Kein Bild auf der Karte zeigt diese Stelle.</translation>
+    </message>
+    <message>
         <location filename="../../desk/dates_panel.py"/>
         <source>No layer of this project shows it.</source>
         <translation>Kein Layer dieses Projekts zeigt es.</translation>
@@ -3054,9 +4059,20 @@
         <translation>Kein Layer dieses Projekts zeigt das Bild vom {}.</translation>
     </message>
     <message>
+        <location filename="../../guide/outlining.py"/>
+        <location filename="../../imagery/outline.py"/>
+        <source>No margin can be seen round this place.</source>
+        <translation>Um diese Stelle ist kein Rand zu sehen.</translation>
+    </message>
+    <message>
         <location filename="../../desk/dates_panel.py"/>
         <source>No other date is in this project</source>
         <translation>Kein anderes Bilddatum im Projekt</translation>
+    </message>
+    <message>
+        <location filename="../../desk/ties.py"/>
+        <source>No pair is whole yet.</source>
+        <translation>Noch ist kein Paar vollständig.</translation>
     </message>
     <message>
         <location filename="../../guide/sheets.py"/>
@@ -3114,9 +4130,35 @@
         <translation>Keine: Das Gefälle wird nicht beachtet</translation>
     </message>
     <message>
+        <location filename="../../desk/registering_dialog.py"/>
+        <location filename="../../desk/ties.py"/>
+        <source>North (m)</source>
+        <translation>Nord (m)</translation>
+    </message>
+    <message>
+        <location filename="../../desk/registering_dialog.py"/>
+        <source>Not looked at yet.</source>
+        <translation>Noch nicht angesehen.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/book_figures.py"/>
+        <source>Not measured on hole {number}: {reason}.</source>
+        <translation>Auf Bahn {number} nicht gemessen: {reason}.</translation>
+    </message>
+    <message>
         <location filename="../../desk/keeping.py"/>
         <source>Not put back: {}.</source>
         <translation>Nicht zurückgeholt: {}.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/composing_dialog.py"/>
+        <source>Not registered: it is taken as it lies.</source>
+        <translation>Nicht eingepasst: wird genommen, wie es liegt.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/dates_panel.py"/>
+        <source>Not registered: it lies as its file puts it.</source>
+        <translation>Nicht eingepasst: es liegt, wie seine Datei es legt.</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -3135,6 +4177,7 @@
     </message>
     <message>
         <location filename="../../desk/hole_panel.py"/>
+        <location filename="../../guide/book.py"/>
         <source>Notes</source>
         <translation>Notizen</translation>
     </message>
@@ -3142,6 +4185,16 @@
         <location filename="../../desk/hole_panel.py"/>
         <source>Notes on this hole, each with its day. They are kept in the course file, unsaved at first.</source>
         <translation>Notizen zu dieser Bahn, jede mit ihrem Tag. Sie stehen in der Platzdatei, zunächst ungespeichert.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/book_pages.py"/>
+        <source>Nothing here plans for the flight of balls or for safety.</source>
+        <translation>Nichts hiervon plant den Flug von Bällen oder die Sicherheit.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/compose_image.py"/>
+        <source>Nothing invented within (m)</source>
+        <translation>Nichts erfunden im Umkreis von (m)</translation>
     </message>
     <message>
         <location filename="../../desk/audit_dialog.py"/>
@@ -3170,9 +4223,29 @@
         <translation>Es wurde nichts Neues eingelesen.</translation>
     </message>
     <message>
+        <location filename="../../guide/composites.py"/>
+        <source>Nothing of hole {number} is drawn; it was left out.</source>
+        <translation>Von Bahn {number} ist nichts gezeichnet; sie wurde ausgelassen.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/register_images.py"/>
+        <source>Nothing of the course is drawn yet, and “{}” has no end.</source>
+        <translation>Vom Platz ist noch nichts gezeichnet, und „{}“ hat kein Ende.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/composites.py"/>
+        <source>Nothing of the holes asked for is drawn.</source>
+        <translation>Von den verlangten Bahnen ist nichts gezeichnet.</translation>
+    </message>
+    <message>
         <location filename="../../desk/checks_panel.py"/>
         <source>Nothing of the kinds chosen above was found.</source>
         <translation>Von den oben gewählten Arten wurde nichts gefunden.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/book_figures.py"/>
+        <source>Nothing on hole {number} is called “{label}”.</source>
+        <translation>Auf Bahn {number} heißt nichts „{label}“.</translation>
     </message>
     <message>
         <location filename="../../desk/keeping.py"/>
@@ -3205,6 +4278,26 @@
         <translation>Nummer</translation>
     </message>
     <message>
+        <location filename="../../processing/register_images.py"/>
+        <source>Number of dates registered</source>
+        <translation>Anzahl eingepasster Aufnahmetage</translation>
+    </message>
+    <message>
+        <location filename="../../processing/make_guide.py"/>
+        <source>Number of pages</source>
+        <translation>Zahl der Seiten</translation>
+    </message>
+    <message>
+        <location filename="../../processing/make_guide.py"/>
+        <source>Number of pages painted anew</source>
+        <translation>Zahl der neu gemalten Seiten</translation>
+    </message>
+    <message>
+        <location filename="../../processing/compose_image.py"/>
+        <source>Number of pictures made</source>
+        <translation>Anzahl der Bilder</translation>
+    </message>
+    <message>
         <location filename="../../processing/event_sheets.py"/>
         <source>Number of sheets written</source>
         <translation>Anzahl der geschriebenen Blätter</translation>
@@ -3213,6 +4306,21 @@
         <location filename="../../processing/export_windows.py"/>
         <source>Number of windows made</source>
         <translation>Anzahl der erstellten Bildausschnitte</translation>
+    </message>
+    <message>
+        <location filename="../../processing/make_guide.py"/>
+        <source>Of a booklet: its inner pages are moved towards the fold by so much a sheet, for that is how far they stand out before the booklet is cut.</source>
+        <translation>Bei einem Heft: Innere Seiten werden je Bogen um so viel zum Falz gerückt, denn so weit stehen sie hervor, bevor das Heft beschnitten wird.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/make_guide.py"/>
+        <source>Of a booklet: the edge of the sheet about which the printer turns it for its other side.</source>
+        <translation>Bei einem Heft: die Kante des Bogens, um die der Drucker ihn für die andere Seite wendet.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/composing_dialog.py"/>
+        <source>Of it</source>
+        <translation>Anteil</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -3236,6 +4344,11 @@
         <translation>Seite</translation>
     </message>
     <message>
+        <location filename="../../desk/drawn_item_panel.py"/>
+        <source>Off, the drawing is stretched to the item, as a picture beneath it would be.</source>
+        <translation>Ausgeschaltet wird die Zeichnung auf das Element gestreckt wie ein Bild darunter.</translation>
+    </message>
+    <message>
         <location filename="../../desk/pin_table.py"/>
         <location filename="../../desk/pointer.py"/>
         <location filename="../../guide/sheets.py"/>
@@ -3246,6 +4359,21 @@
         <location filename="../../model/kinds.py"/>
         <source>On (yd)</source>
         <translation>Ab Vorderkante (yd)</translation>
+    </message>
+    <message>
+        <location filename="../../desk/take_up_dialog.py"/>
+        <source>On the ground</source>
+        <translation>Am Boden</translation>
+    </message>
+    <message>
+        <location filename="../../desk/hidden_panel.py"/>
+        <source>On the image of &lt;b&gt;{}&lt;/b&gt;, as it lies on the map:</source>
+        <translation>Auf dem Bild vom &lt;b&gt;{}&lt;/b&gt;, wie es auf der Karte liegt:</translation>
+    </message>
+    <message>
+        <location filename="../../desk/registering_dialog.py"/>
+        <source>On the map</source>
+        <translation>Auf der Karte</translation>
     </message>
     <message>
         <location filename="../../guide/sheets.py"/>
@@ -3261,6 +4389,11 @@
         <location filename="../../processing/import_features.py"/>
         <source>Only features that meet this extent, such as one of two courses in the same file.</source>
         <translation>Nur Objekte, die diese Ausdehnung berühren, etwa einen von zwei Plätzen in derselben Datei.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/make_guide.py"/>
+        <source>Only the pins of this round. Empty: those of all rounds.</source>
+        <translation>Nur die Lochpositionen dieser Runde. Leer: die aller Runden.</translation>
     </message>
     <message>
         <location filename="../../processing/event_sheets.py"/>
@@ -3296,6 +4429,11 @@
         <location filename="../../desk/toolbar.py"/>
         <source>Open a course file in this project</source>
         <translation>Eine Platzdatei in diesem Projekt öffnen</translation>
+    </message>
+    <message>
+        <location filename="../../guide/book_figures.py"/>
+        <source>Open a course, or make a page of one.</source>
+        <translation>Einen Platz öffnen oder eine Seite eines Platzes erstellen.</translation>
     </message>
     <message>
         <location filename="../../desk/keeping.py"/>
@@ -3343,6 +4481,22 @@
         <translation>Reihenfolge</translation>
     </message>
     <message>
+        <location filename="../../desk/composing_dialog.py"/>
+        <source>Other &amp;dates</source>
+        <translation>Andere &amp;Daten</translation>
+    </message>
+    <message>
+        <location filename="../../desk/composing_dialog.py"/>
+        <location filename="../../processing/compose_image.py"/>
+        <source>Other dates</source>
+        <translation>Andere Daten</translation>
+    </message>
+    <message>
+        <location filename="../../desk/dates_panel.py"/>
+        <source>Others are registered on it.</source>
+        <translation>Andere sind darauf eingepasst.</translation>
+    </message>
+    <message>
         <location filename="../../processing/committee.py"/>
         <source>Otherwise a file with a bad row is refused, and nothing is written. The rows left out are named in the log.</source>
         <translation>Sonst wird eine Datei mit einer fehlerhaften Zeile abgelehnt und nichts geschrieben. Ausgelassene Zeilen nennt das Protokoll.</translation>
@@ -3368,9 +4522,25 @@
         <translation>Unsere bis dahin</translation>
     </message>
     <message>
+        <location filename="../../guide/book_pages.py"/>
+        <source>Out</source>
+        <translation>Hin</translation>
+    </message>
+    <message>
         <location filename="../../desk/pointer.py"/>
+        <location filename="../../processing/outline_feature.py"/>
         <source>Outline</source>
         <translation>Umriss</translation>
+    </message>
+    <message>
+        <location filename="../../processing/outline_feature.py"/>
+        <source>Outline a feature</source>
+        <translation>Etwas umreißen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/drawing_bar.py"/>
+        <source>Outline by one click inside: the margin follows the image</source>
+        <translation>Mit einem Klick hinein umreißen: Der Rand folgt dem Bild</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -3381,6 +4551,11 @@
         <location filename="../../desk/figures.py"/>
         <source>Overall width</source>
         <translation>Gesamtbreite</translation>
+    </message>
+    <message>
+        <location filename="../../guide/page_design.py"/>
+        <source>Overview of the course</source>
+        <translation>Übersicht des Platzes</translation>
     </message>
     <message>
         <location filename="../../desk/event_panel.py"/>
@@ -3398,9 +4573,30 @@
         <translation>PDF (*.pdf)</translation>
     </message>
     <message>
+        <location filename="../../processing/make_guide.py"/>
+        <source>PDF files (*.pdf)</source>
+        <translation>PDF-Dateien (*.pdf)</translation>
+    </message>
+    <message>
         <location filename="../../processing/event_sheets.py"/>
+        <location filename="../../processing/make_guide.py"/>
         <source>Page</source>
         <translation>Seite</translation>
+    </message>
+    <message>
+        <location filename="../../guide/page_design.py"/>
+        <source>Page for notes</source>
+        <translation>Seite für Notizen</translation>
+    </message>
+    <message>
+        <location filename="../../guide/page_design.py"/>
+        <source>Page of a sponsor</source>
+        <translation>Seite eines Sponsors</translation>
+    </message>
+    <message>
+        <location filename="../../guide/page_design.py"/>
+        <source>Page of text</source>
+        <translation>Textseite</translation>
     </message>
     <message>
         <location filename="../../guide/pdf_join.py"/>
@@ -3413,9 +4609,35 @@
         <translation>Seite {} von {}</translation>
     </message>
     <message>
+        <location filename="../../desk/hidden_panel.py"/>
+        <source>Paint it again</source>
+        <translation>Ihn wieder malen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/hidden_panel.py"/>
+        <source>Paint on the map what hides the ground there, or that it is seen for sure. [ and ], or Shift and the wheel, change the size; Ctrl+Z takes a stroke back; Esc ends.</source>
+        <translation>Auf die Karte malen, was dort den Boden verdeckt oder dass er sicher zu sehen ist. [ und ] oder Umschalt und das Rad ändern die Größe; Strg+Z nimmt einen Strich zurück; Esc beendet.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/ties.py"/>
         <location filename="../../model/kinds.py"/>
         <source>Pair</source>
         <translation>Paar</translation>
+    </message>
+    <message>
+        <location filename="../../desk/ties.py"/>
+        <source>Pair {}: click a clear spot on {}. Enter when done.</source>
+        <translation>Paar {}: eine deutliche Stelle auf {} anklicken. Am Ende die Eingabetaste.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/ties.py"/>
+        <source>Pair {}: click the same spot on both, in either order. Enter when done.</source>
+        <translation>Paar {}: dieselbe Stelle auf beiden anklicken, gleich in welcher Folge. Am Ende die Eingabetaste.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/ties.py"/>
+        <source>Pair {}: click the same spot on {}.</source>
+        <translation>Paar {}: dieselbe Stelle auf {} anklicken.</translation>
     </message>
     <message>
         <location filename="../../guide/pdf_join.py"/>
@@ -3425,6 +4647,7 @@
     <message>
         <location filename="../../desk/figures.py"/>
         <location filename="../../desk/hole_panel.py"/>
+        <location filename="../../guide/book_pages.py"/>
         <location filename="../../measure/checklist.py"/>
         <location filename="../../model/kinds.py"/>
         <source>Par</source>
@@ -3439,6 +4662,23 @@
         <location filename="../../model/kinds.py"/>
         <source>Par lengths for</source>
         <translation>Par-Längen für</translation>
+    </message>
+    <message>
+        <location filename="../../guide/hole_page.py"/>
+        <location filename="../../guide/page_design.py"/>
+        <source>Par {par}</source>
+        <translation>Par {par}</translation>
+    </message>
+    <message>
+        <location filename="../../desk/drawn_item_panel.py"/>
+        <location filename="../../guide/drawn_item.py"/>
+        <source>Part of a yardage guide</source>
+        <translation>Teil eines Platzführers</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/outline.py"/>
+        <source>Part of it lies in the shade.</source>
+        <translation>Ein Teil davon liegt im Schatten.</translation>
     </message>
     <message>
         <location filename="../../desk/propose_dialog.py"/>
@@ -3487,6 +4727,31 @@
         <translation>Telefon</translation>
     </message>
     <message>
+        <location filename="../../desk/composing_dialog.py"/>
+        <source>Picture</source>
+        <translation>Bild</translation>
+    </message>
+    <message>
+        <location filename="../../desk/composing.py"/>
+        <source>Picture {} of {}</source>
+        <translation>Bild {} von {}</translation>
+    </message>
+    <message>
+        <location filename="../../desk/moved_layers.py"/>
+        <source>Pictures cut from it are; draw from a date that lies right on the map.</source>
+        <translation>Daraus geschnittene Bilder werden es; nach einem Aufnahmetag zeichnen, der auf der Karte richtig liegt.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/composing_dialog.py"/>
+        <source>Pictures made and added to the project: {}.</source>
+        <translation>Bilder gemacht und dem Projekt hinzugefügt: {}.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/book_pages.py"/>
+        <source>Pictures: {credits}</source>
+        <translation>Bilder: {credits}</translation>
+    </message>
+    <message>
         <location filename="../../model/kinds.py"/>
         <source>Pin (hole location)</source>
         <translation>Lochposition (Fahne)</translation>
@@ -3517,6 +4782,12 @@
         <location filename="../../model/kinds.py"/>
         <source>Pins may be out by (yd)</source>
         <translation>Lochpositionen dürfen abweichen um (yd)</translation>
+    </message>
+    <message>
+        <location filename="../../guide/drawn_item.py"/>
+        <location filename="../../guide/page_design.py"/>
+        <source>Pins of a round</source>
+        <translation>Lochpositionen einer Runde</translation>
     </message>
     <message>
         <location filename="../../guide/event_sheets.py"/>
@@ -3554,9 +4825,24 @@
         <translation>Lochpositionen zur Prüfung</translation>
     </message>
     <message>
+        <location filename="../../guide/book.py"/>
+        <source>Pins, round {number}</source>
+        <translation>Lochpositionen, Runde {number}</translation>
+    </message>
+    <message>
+        <location filename="../../processing/compose_image.py"/>
+        <source>Pixel (m)</source>
+        <translation>Pixel (m)</translation>
+    </message>
+    <message>
         <location filename="../../processing/export_windows.py"/>
         <source>Pixels of the picture per inch of the page.</source>
         <translation>Pixel des Bildes je Zoll der Seite.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/make_guide.py"/>
+        <source>Pixels of the pictures per inch of the page. Empty: 200 for the screen, 300 for print.</source>
+        <translation>Pixel der Bilder je Zoll der Seite. Leer: 200 für den Bildschirm, 300 für den Druck.</translation>
     </message>
     <message>
         <location filename="../../processing/event_sheets.py"/>
@@ -3588,6 +4874,11 @@
         <location filename="../../desk/drawing_bar.py"/>
         <source>Place: {}</source>
         <translation>Setzen: {}</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/registration.py"/>
+        <source>Places of {date} lie off {base} each in another way: the one cannot be laid on the other.</source>
+        <translation>Die Stellen von {date} liegen jede anders neben {base}: Das eine lässt sich nicht auf das andere legen.</translation>
     </message>
     <message>
         <location filename="../../processing/place_pins.py"/>
@@ -3742,14 +5033,59 @@
         <translation>Liest die Angaben der Spielleitung aus einer Datei. Was gelesen wurde, wird gezeigt, bevor etwas geschrieben wird.</translation>
     </message>
     <message>
+        <location filename="../../processing/compose_image.py"/>
+        <source>Recipe</source>
+        <translation>Rezept</translation>
+    </message>
+    <message>
+        <location filename="../../processing/compose_image.py"/>
+        <source>Recipe (*.json);;All files (*)</source>
+        <translation>Rezept (*.json);;Alle Dateien (*)</translation>
+    </message>
+    <message>
         <location filename="../../store/symbols.py"/>
         <source>Red stakes</source>
         <translation>Rote Pfähle</translation>
     </message>
     <message>
+        <location filename="../../desk/registering_dialog.py"/>
+        <source>Register dates</source>
+        <translation>Daten einpassen</translation>
+    </message>
+    <message>
+        <location filename="../../processing/register_images.py"/>
+        <source>Register images</source>
+        <translation>Bilder einpassen</translation>
+    </message>
+    <message>
         <location filename="../../imagery/moves.py"/>
         <source>Register the date again.</source>
         <translation>Den Aufnahmetag erneut einpassen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/registering_dialog.py"/>
+        <source>Registered before, with ± {} m.</source>
+        <translation>Schon früher eingepasst, mit ± {} m.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/registering_dialog.py"/>
+        <source>Registered before.</source>
+        <translation>Schon früher eingepasst.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/dates_panel.py"/>
+        <source>Registered: it lies on the base with a standard error of {} m.</source>
+        <translation>Eingepasst: es liegt mit einem Standardfehler von {} m auf dem Grundbild.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/registering_dialog.py"/>
+        <source>Registered; features that moved along: {}.</source>
+        <translation>Eingepasst; mitverschobene Objekte: {}.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/date_actions.py"/>
+        <source>Register…</source>
+        <translation>Einpassen…</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -3758,7 +5094,9 @@
     </message>
     <message>
         <location filename="../../desk/audit_dialog.py"/>
+        <location filename="../../desk/composing_dialog.py"/>
         <location filename="../../desk/figures.py"/>
+        <location filename="../../desk/registering_dialog.py"/>
         <source>Remark</source>
         <translation>Bemerkung</translation>
     </message>
@@ -3877,6 +5215,7 @@
         <location filename="../../guide/sheets.py"/>
         <location filename="../../model/kinds.py"/>
         <location filename="../../processing/event_sheets.py"/>
+        <location filename="../../processing/make_guide.py"/>
         <location filename="../../store/styling.py"/>
         <source>Round</source>
         <translation>Runde</translation>
@@ -3943,6 +5282,11 @@
         <translation>Runden, Gruppen, Längen und Grenzen wie in „{}“</translation>
     </message>
     <message>
+        <location filename="../../processing/make_guide.py"/>
+        <source>Rules that do not apply</source>
+        <translation>Regeln, die nicht gelten</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <source>Run-out</source>
         <translation>Auslauf</translation>
@@ -3951,6 +5295,11 @@
         <location filename="../../desk/event_panel.py"/>
         <source>S&amp;heets…</source>
         <translation>&amp;Blätter…</translation>
+    </message>
+    <message>
+        <location filename="../../guide/page_design.py"/>
+        <source>SI {index}</source>
+        <translation>SI {index}</translation>
     </message>
     <message>
         <location filename="../../store/vector_source.py"/>
@@ -4006,6 +5355,7 @@
     <message>
         <location filename="../../desk/audit_dialog.py"/>
         <location filename="../../desk/event_panel.py"/>
+        <location filename="../../desk/registering_dialog.py"/>
         <source>Save the layers to keep it.</source>
         <translation>Die Layer speichern, damit es bleibt.</translation>
     </message>
@@ -4023,6 +5373,11 @@
         <location filename="../../store/committee.py"/>
         <source>Save the sheet as “CSV UTF-8”, or paste its cells.</source>
         <translation>Das Blatt als „CSV UTF-8“ speichern oder seine Zellen einfügen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/masks.py"/>
+        <source>Save what this web layer shows as an image, and make that a date.</source>
+        <translation>Was dieser Web-Layer zeigt, als Bild speichern und daraus ein Datum machen.</translation>
     </message>
     <message>
         <location filename="../../desk/audit_dialog.py"/>
@@ -4062,6 +5417,9 @@
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
+        <location filename="../../guide/book_pages.py"/>
+        <location filename="../../guide/drawn_item.py"/>
+        <location filename="../../guide/page_design.py"/>
         <location filename="../../model/kinds.py"/>
         <location filename="../../processing/start_course.py"/>
         <source>Scorecard</source>
@@ -4071,6 +5429,16 @@
         <location filename="../../processing/start_course.py"/>
         <source>Scorecard, line {}: {}; left out.</source>
         <translation>Scorekarte, Zeile {}: {}; ausgelassen.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/book_pages.py"/>
+        <source>Scorecard, round {number}</source>
+        <translation>Scorekarte, Runde {number}</translation>
+    </message>
+    <message>
+        <location filename="../../desk/date_actions.py"/>
+        <source>See shade, crowns, clouds and what moves on a date, and correct it with a brush</source>
+        <translation>Schatten, Kronen, Wolken und was sich bewegt auf einem Datum sehen und mit dem Pinsel berichtigen</translation>
     </message>
     <message>
         <location filename="../../desk/toolbar.py"/>
@@ -4088,9 +5456,19 @@
         <translation>Sehen, was von der Bahn gezeichnet ist, und ihre Maße</translation>
     </message>
     <message>
+        <location filename="../../desk/hidden_panel.py"/>
+        <source>Seen for sure</source>
+        <translation>Sicher zu sehen</translation>
+    </message>
+    <message>
         <location filename="../../model/kinds.py"/>
         <source>Seen in image</source>
         <translation>Zu sehen im Bild</translation>
+    </message>
+    <message>
+        <location filename="../../desk/registering_dialog.py"/>
+        <source>Set &amp;ties by hand…</source>
+        <translation>&amp;Passpunkte von Hand…</translation>
     </message>
     <message>
         <location filename="../../desk/dates.py"/>
@@ -4098,12 +5476,23 @@
         <translation>In den Layereigenschaften das Koordinatenbezugssystem setzen, dann erneut versuchen.</translation>
     </message>
     <message>
+        <location filename="../../imagery/registration.py"/>
+        <source>Set one for a shift, two well apart for a turn, each in a place of its own.</source>
+        <translation>Einen für eine Verschiebung setzen, zwei weit auseinander für eine Drehung, jeden an einer eigenen Stelle.</translation>
+    </message>
+    <message>
         <location filename="../../processing/set_tees.py"/>
         <source>Set tees</source>
         <translation>Abschläge stecken</translation>
     </message>
     <message>
+        <location filename="../../guide/outlining.py"/>
+        <source>Set the coordinate reference system of the image and of the place.</source>
+        <translation>Das Koordinatenbezugssystem des Bildes und der Stelle angeben.</translation>
+    </message>
+    <message>
         <location filename="../../imagery/image.py"/>
+        <location filename="../../imagery/moved_file.py"/>
         <location filename="../../imagery/terrain.py"/>
         <source>Set the layer's CRS in QGIS (Layer, Set CRS of Layer), or write it into the file.</source>
         <translation>Das KBS des Layers in QGIS setzen (Layer, Layer-KBS setzen) oder in die Datei schreiben.</translation>
@@ -4112,6 +5501,16 @@
         <location filename="../../store/course_file.py"/>
         <source>Set the system of its layers in QGIS, or start a new course and bring the features in.</source>
         <translation>Das System seiner Layer in QGIS setzen oder einen neuen Platz anlegen und die Objekte übernehmen.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/registration.py"/>
+        <source>Set tie points by hand, or take another image of that date.</source>
+        <translation>Passpunkte von Hand setzen oder ein anderes Bild dieses Tages nehmen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/hidden_panel.py"/>
+        <source>Shade</source>
+        <translation>Schatten</translation>
     </message>
     <message>
         <location filename="../../desk/event_panel.py"/>
@@ -4154,9 +5553,34 @@
         <translation>Vor Grün</translation>
     </message>
     <message>
+        <location filename="../../desk/hidden_panel.py"/>
+        <source>Show</source>
+        <translation>Zeigen</translation>
+    </message>
+    <message>
+        <location filename="../../guide/outlining.py"/>
+        <source>Show an image of the course there, or draw it by hand.</source>
+        <translation>Dort ein Bild des Platzes einblenden oder von Hand zeichnen.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/rules.py"/>
+        <source>Show it smaller, or say that the rule does not apply.</source>
+        <translation>Es kleiner zeigen oder sagen, dass die Regel nicht gilt.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/masks.py"/>
+        <source>Show one date alone to see what hides the ground on it.</source>
+        <translation>Ein Datum allein zeigen, um zu sehen, was auf ihm den Boden verdeckt.</translation>
+    </message>
+    <message>
         <location filename="../../desk/dates_panel.py"/>
         <source>Show only</source>
         <translation>Nur zeigen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/drawing_bar.py"/>
+        <source>Show that date alone on the map, or beyond the divider, and draw the patch there.</source>
+        <translation>Dieses Datum allein auf der Karte zeigen, oder jenseits des Teilers, und das Stück dort zeichnen.</translation>
     </message>
     <message>
         <location filename="../../desk/toolbar.py"/>
@@ -4241,6 +5665,11 @@
         <translation>Gefälle: {}</translation>
     </message>
     <message>
+        <location filename="../../guide/rules.py"/>
+        <source>So do {count} other pages.</source>
+        <translation>Ebenso {count} weitere Seiten.</translation>
+    </message>
+    <message>
         <location filename="../../desk/editing.py"/>
         <source>Something was changed or saved since: undo step by step in the layers themselves.</source>
         <translation>Seither wurde etwas geändert oder gespeichert: Schritt für Schritt in den Layern selbst rückgängig machen.</translation>
@@ -4250,6 +5679,16 @@
         <location filename="../../processing/import_features.py"/>
         <source>Source</source>
         <translation>Quelle</translation>
+    </message>
+    <message>
+        <location filename="../../desk/registering_dialog.py"/>
+        <source>Spots</source>
+        <translation>Stellen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/registering_dialog.py"/>
+        <source>Spots that were found on both dates and count</source>
+        <translation>Stellen, die auf beiden Daten gefunden wurden und zählen</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -4303,6 +5742,11 @@
         <translation>Beginn</translation>
     </message>
     <message>
+        <location filename="../../guide/fetched.py"/>
+        <source>State a larger ground sample distance for the date, or take a smaller part of the course.</source>
+        <translation>Für den Aufnahmetag eine gröbere Bodenauflösung angeben oder einen kleineren Teil des Platzes nehmen.</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <source>States</source>
         <translation>Angabe</translation>
@@ -4323,9 +5767,24 @@
         <translation>Angabe gilt bis</translation>
     </message>
     <message>
+        <location filename="../../desk/composing_dialog.py"/>
+        <source>Stays hidden: {}. Click to go there.</source>
+        <translation>Bleibt verdeckt: {}. Klicken, um dorthin zu gehen.</translation>
+    </message>
+    <message>
         <location filename="../../model/kinds.py"/>
         <source>Steepest ground at a hole (%)</source>
         <translation>Steilstes Gelände am Loch (%)</translation>
+    </message>
+    <message>
+        <location filename="../../desk/composing_dialog.py"/>
+        <source>Stopped; nothing was half written.</source>
+        <translation>Angehalten; nichts wurde halb geschrieben.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/composing_dialog.py"/>
+        <source>Stopping…</source>
+        <translation>Wird angehalten…</translation>
     </message>
     <message>
         <location filename="../../desk/propose_dialog.py"/>
@@ -4349,6 +5808,11 @@
         <translation>Stroke Index {index} hat auch Bahn {other}.</translation>
     </message>
     <message>
+        <location filename="../../desk/composing_dialog.py"/>
+        <source>Such a picture may not be printed, and no page of a guide takes it.</source>
+        <translation>Ein solches Bild darf nicht gedruckt werden, und keine Seite eines Buchs nimmt es.</translation>
+    </message>
+    <message>
         <location filename="../../desk/event_settings.py"/>
         <source>Such as 2026-05-02; it may be left empty</source>
         <translation>Etwa 2026-05-02; darf leer bleiben</translation>
@@ -4357,6 +5821,11 @@
         <location filename="../../desk/dates_panel.py"/>
         <source>Swipe</source>
         <translation>Schieber</translation>
+    </message>
+    <message>
+        <location filename="../../guide/expressions.py"/>
+        <source>Syntax</source>
+        <translation>Syntax</translation>
     </message>
     <message>
         <location filename="../../desk/audit_dialog.py"/>
@@ -4419,6 +5888,11 @@
         <translation>Eine Sicherungskopie der Datei nehmen oder einen neuen Platz anlegen und die Objekte übernehmen.</translation>
     </message>
     <message>
+        <location filename="../../processing/register_images.py"/>
+        <source>Take a date as base that is a file, or draw the lines of play first.</source>
+        <translation>Als Grundlage einen Aufnahmetag nehmen, der eine Datei ist, oder zuerst die Spiellinien zeichnen.</translation>
+    </message>
+    <message>
         <location filename="../../measure/checks_of_drawing.py"/>
         <source>Take away the loop</source>
         <translation>Die Schleife entfernen</translation>
@@ -4432,6 +5906,16 @@
         <location filename="../../desk/tees_dialog.py"/>
         <source>Take flight &amp;out</source>
         <translation>Gruppe h&amp;erausnehmen</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/registration.py"/>
+        <source>Take images that cover more of the course, or set tie points by hand.</source>
+        <translation>Bilder nehmen, die mehr vom Platz zeigen, oder Passpunkte von Hand setzen.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/hand_masks.py"/>
+        <source>Take it out of its folder, or put a copy of it back, then try again.</source>
+        <translation>Sie aus ihrem Ordner nehmen oder eine Kopie zurücklegen, dann erneut versuchen.</translation>
     </message>
     <message>
         <location filename="../../desk/event_draft.py"/>
@@ -4450,6 +5934,11 @@
         <translation>Eines davon nehmen: {forms}.</translation>
     </message>
     <message>
+        <location filename="../../guide/composites.py"/>
+        <source>Take one of {known}.</source>
+        <translation>Einen von {known} nehmen.</translation>
+    </message>
+    <message>
         <location filename="../../desk/event_panel.py"/>
         <source>Take pins out</source>
         <translation>Lochpositionen herausnehmen</translation>
@@ -4458,6 +5947,11 @@
         <location filename="../../desk/event_settings.py"/>
         <source>Take round &amp;out</source>
         <translation>Runde h&amp;erausnehmen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/page_designer.py"/>
+        <source>Take the Built-in Page Again</source>
+        <translation>Wieder die eingebaute Seite nehmen</translation>
     </message>
     <message>
         <location filename="../../store/course_file.py"/>
@@ -4473,6 +5967,11 @@
         <location filename="../../processing/start_course.py"/>
         <source>Take the good rows of a scorecard with bad ones</source>
         <translation>Von einer Scorekarte mit fehlerhaften Zeilen die guten übernehmen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/hidden_panel.py"/>
+        <source>Take the last stroke back</source>
+        <translation>Den letzten Strich zurücknehmen</translation>
     </message>
     <message>
         <location filename="../../desk/hole_panel.py"/>
@@ -4546,6 +6045,7 @@
         <location filename="../../desk/hole_panel.py"/>
         <location filename="../../desk/tees_dialog.py"/>
         <location filename="../../model/kinds.py"/>
+        <location filename="../../processing/make_guide.py"/>
         <source>Tee set</source>
         <translation>Abschlagset</translation>
     </message>
@@ -4610,6 +6110,11 @@
         <translation>Das GeoPackage „{path}“ enthält keinen Platz.</translation>
     </message>
     <message>
+        <location filename="../../processing/make_guide.py"/>
+        <source>The PDF to be written. One that is there already stays as it is until the new one is whole.</source>
+        <translation>Das PDF, das geschrieben wird. Eines, das schon da ist, bleibt, wie es ist, bis das neue ganz ist.</translation>
+    </message>
+    <message>
         <location filename="../../processing/export_windows.py"/>
         <source>The Rules of Golf (Rule 4.3a) do not allow the picture of a green larger than 1:480 to be used during a round. Say yes only for pictures that are not.</source>
         <translation>Die Golfregeln (Regel 4.3a) lassen nicht zu, dass während einer Runde das Bild eines Grüns benutzt wird, das größer als 1:480 ist. Nur für Bilder bejahen, die nicht dazu dienen.</translation>
@@ -4623,6 +6128,11 @@
         <location filename="../../desk/toolbar.py"/>
         <source>The algorithm “{}” is not there.</source>
         <translation>Der Algorithmus „{}“ fehlt.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/composing.py"/>
+        <source>The base {date} shows nothing of this ground.</source>
+        <translation>Die Grundlage {date} zeigt nichts von diesem Boden.</translation>
     </message>
     <message>
         <location filename="../../guide/pdf_join.py"/>
@@ -4667,6 +6177,11 @@
         <translation>Längen der Spielleitung</translation>
     </message>
     <message>
+        <location filename="../../guide/book_pages.py"/>
+        <source>The committee’s notices and the Local Rules prevail over all that stands here.</source>
+        <translation>Aushänge der Spielleitung und die Platzregeln gehen allem vor, was hier steht.</translation>
+    </message>
+    <message>
         <location filename="../../guide/sheets.py"/>
         <source>The committee’s notices and the Local Rules prevail. Distances are measured on images and are no survey.</source>
         <translation>Die Aushänge der Spielleitung und die Platzregeln gehen vor. Die Entfernungen sind auf Bildern gemessen und keine Vermessung.</translation>
@@ -4696,6 +6211,7 @@
     </message>
     <message>
         <location filename="../../desk/checks_panel.py"/>
+        <location filename="../../guide/book.py"/>
         <source>The course</source>
         <translation>Der Platz</translation>
     </message>
@@ -4703,6 +6219,11 @@
         <location filename="../../store/writing.py"/>
         <source>The course cannot be written to ({reason}).</source>
         <translation>In den Platz kann nicht geschrieben werden ({reason}).</translation>
+    </message>
+    <message>
+        <location filename="../../processing/export_windows.py"/>
+        <source>The course does not say that the image of {} may be printed: see to its licence before you print.</source>
+        <translation>Der Platz sagt nicht, dass das Bild von {} gedruckt werden darf: vor dem Druck die Lizenz klären.</translation>
     </message>
     <message>
         <location filename="../../processing/algorithm.py"/>
@@ -4740,6 +6261,11 @@
         <translation>Die Platzdatei. Sie lässt sich einem Projekt hinzufügen oder mit „Objekte einlesen“ füllen.</translation>
     </message>
     <message>
+        <location filename="../../desk/composing_dialog.py"/>
+        <source>The course has no date yet.</source>
+        <translation>Der Platz hat noch kein Bilddatum.</translation>
+    </message>
+    <message>
         <location filename="../../desk/audit_dialog.py"/>
         <source>The course has no event “{}” any more, so there is nothing to compare. Undo its removal, or close this window.</source>
         <translation>Der Platz hat kein Wettspiel „{}“ mehr, also gibt es nichts zu vergleichen. Das Entfernen rückgängig machen oder dieses Fenster schließen.</translation>
@@ -4759,6 +6285,7 @@
     <message>
         <location filename="../../processing/audit_pins.py"/>
         <location filename="../../processing/event_sheets.py"/>
+        <location filename="../../processing/make_guide.py"/>
         <source>The course has no event “{}”.</source>
         <translation>Der Platz hat kein Wettspiel „{}“.</translation>
     </message>
@@ -4783,6 +6310,21 @@
         <translation>Der Platz hat keine Bahnen.</translation>
     </message>
     <message>
+        <location filename="../../store/registering.py"/>
+        <source>The course has no image date “{date}”.</source>
+        <translation>Der Platz hat keinen Aufnahmetag „{date}“.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/composites.py"/>
+        <source>The course has no image date “{name}”.</source>
+        <translation>Der Platz hat keinen Aufnahmetag „{name}“.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/register_images.py"/>
+        <source>The course has no image date “{}”.</source>
+        <translation>Der Platz hat keinen Aufnahmetag „{}“.</translation>
+    </message>
+    <message>
         <location filename="../../desk/dates_panel.py"/>
         <source>The course has no images yet: add an aerial image to the project, then make it one of the course’s dates here.</source>
         <translation>Der Platz hat noch keine Bilder: ein Luftbild zum Projekt hinzufügen und es hier als Bilddatum des Platzes aufnehmen.</translation>
@@ -4801,6 +6343,11 @@
         <location filename="../../store/writing.py"/>
         <source>The course has no row in its table course_info.</source>
         <translation>Der Platz hat keine Zeile in seiner Tabelle course_info.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/page_designer.py"/>
+        <source>The course has no template of its own of “{kind}”.</source>
+        <translation>Der Platz hat keine eigene Vorlage für „{kind}“.</translation>
     </message>
     <message>
         <location filename="../../desk/toolbar.py"/>
@@ -4823,6 +6370,11 @@
         <translation>Dem Platz „{name}“ fehlen diese Layer: {layers}.</translation>
     </message>
     <message>
+        <location filename="../../imagery/registration.py"/>
+        <source>The course's CRS counts in degrees: pictures cannot be registered in it.</source>
+        <translation>Das KBS des Platzes zählt in Grad: Darin lassen sich keine Bilder einpassen.</translation>
+    </message>
+    <message>
         <location filename="../../guide/windows.py"/>
         <source>The course’s coordinate reference system bends the ground of hole {number} too much for a picture.</source>
         <translation>Das Koordinatenbezugssystem des Platzes verzerrt das Gelände von Bahn {number} zu sehr für ein Bild.</translation>
@@ -4838,9 +6390,54 @@
         <translation>Der Layer „{}“ des Platzes ist nicht im Projekt.</translation>
     </message>
     <message>
+        <location filename="../../guide/expressions.py"/>
+        <source>The course’s name.</source>
+        <translation>Der Name des Platzes.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/page_templates.py"/>
+        <source>The course’s own template “{path}” is not used: {reason}. The built-in page is taken.</source>
+        <translation>Die eigene Vorlage des Platzes „{path}“ wird nicht verwendet: {reason}. Genommen wird die eingebaute Seite.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/register_images.py"/>
+        <source>The date all others are laid on: its id, or its file. Take the one whose place is trusted most.</source>
+        <translation>Der Aufnahmetag, auf den alle anderen gelegt werden: seine Kennung oder seine Datei. Den nehmen, dessen Lage am verlässlichsten ist.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/registering_dialog.py"/>
+        <source>The date as it was &amp;found to lie, and not as it lies now</source>
+        <translation>Das Datum, &amp;wie gefunden, und nicht, wie es jetzt liegt</translation>
+    </message>
+    <message>
         <location filename="../../desk/dates_panel.py"/>
         <source>The date that is compared with the one shown: while flipped, beyond the divider, beside it.</source>
         <translation>Das Datum, mit dem das gezeigte verglichen wird: umgeschaltet, jenseits des Teilers, daneben.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/registering_dialog.py"/>
+        <source>The date that stays where it is; the others are laid on it</source>
+        <translation>Das Datum, das bleibt, wo es ist; die anderen werden darauf eingepasst</translation>
+    </message>
+    <message>
+        <location filename="../../desk/composing_dialog.py"/>
+        <source>The date whose picture stays wherever it shows the ground</source>
+        <translation>Das Datum, dessen Bild bleibt, wo immer es den Boden zeigt</translation>
+    </message>
+    <message>
+        <location filename="../../desk/moved_layers.py"/>
+        <source>The date {} comes from the web and cannot be moved on the map.</source>
+        <translation>Der Aufnahmetag {} kommt aus dem Netz und lässt sich auf der Karte nicht verschieben.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/masks.py"/>
+        <source>The date “{}” is not one of the course any more.</source>
+        <translation>Das Datum „{}“ gehört nicht mehr zum Platz.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/composing.py"/>
+        <source>The dates are being read…</source>
+        <translation>Die Daten werden gelesen…</translation>
     </message>
     <message>
         <location filename="../../desk/dates_panel.py"/>
@@ -4851,6 +6448,11 @@
         <location filename="../../processing/export_windows.py"/>
         <source>The denominator of the scale, such as 480 for 1:480. Empty: the largest scale that holds the hole or the green with the margin.</source>
         <translation>Der Nenner des Maßstabs, etwa 480 für 1:480. Leer: der größte Maßstab, bei dem die Bahn oder das Grün samt Rand Platz hat.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/expressions.py"/>
+        <source>The description of hole {number} asks for itself.</source>
+        <translation>Die Beschreibung von Bahn {number} fragt nach sich selbst.</translation>
     </message>
     <message>
         <location filename="../../measure/checks_of_drawing.py"/>
@@ -4884,6 +6486,7 @@
     </message>
     <message>
         <location filename="../../processing/event_sheets.py"/>
+        <location filename="../../processing/make_guide.py"/>
         <source>The event “{}” has no round {}.</source>
         <translation>Das Wettspiel „{}“ hat keine Runde {}.</translation>
     </message>
@@ -4946,6 +6549,11 @@
         <translation>Die Gruppen, wie lang jede Bahn für sie sein soll und wo die Abschlagmarkierungen dafür stehen.</translation>
     </message>
     <message>
+        <location filename="../../processing/register_images.py"/>
+        <source>The folder for tables and plots. Empty: none are written.</source>
+        <translation>Der Ordner für Tabellen und Darstellungen. Leer: keine werden geschrieben.</translation>
+    </message>
+    <message>
         <location filename="../../desk/keeping.py"/>
         <source>The folder of “{}” cannot be written to; its recovery copy is “{}”.</source>
         <translation>In den Ordner von „{}“ kann nicht geschrieben werden; die Sicherungskopie ist „{}“.</translation>
@@ -4961,14 +6569,21 @@
         <translation>Der Ordner, in den die Tabelle geschrieben wird; er wird bei Bedarf angelegt. Leer: keine Tabelle.</translation>
     </message>
     <message>
+        <location filename="../../guide/page_cache.py"/>
         <location filename="../../store/tables.py"/>
         <source>The folder “{folder}” cannot be made ({reason}).</source>
         <translation>Der Ordner „{folder}“ kann nicht angelegt werden ({reason}).</translation>
     </message>
     <message>
+        <location filename="../../desk/composing_dialog.py"/>
         <location filename="../../processing/algorithm.py"/>
         <source>The folder “{}” cannot be made ({}).</source>
         <translation>Der Ordner „{}“ lässt sich nicht anlegen ({}).</translation>
+    </message>
+    <message>
+        <location filename="../../guide/drawn_item.py"/>
+        <source>The green at a true scale</source>
+        <translation>Das Grün in wahrem Maßstab</translation>
     </message>
     <message>
         <location filename="../../measure/checks_of_holes.py"/>
@@ -4984,6 +6599,21 @@
         <location filename="../../desk/pin_table.py"/>
         <source>The ground falls {}, seen with the approach up; that is towards {}°, clockwise from north</source>
         <translation>Das Gelände fällt {}, mit der Annäherung nach oben gesehen; das ist nach {}°, von Norden im Uhrzeigersinn</translation>
+    </message>
+    <message>
+        <location filename="../../guide/book.py"/>
+        <source>The guide has no hole to show. {whats}</source>
+        <translation>Das Buch hat keine Bahn zu zeigen. {whats}</translation>
+    </message>
+    <message>
+        <location filename="../../desk/page_designer.py"/>
+        <source>The guide makes pages of “{kind}” from the built-in page again.</source>
+        <translation>Der Platzführer macht Seiten für „{kind}“ wieder aus der eingebauten Seite.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/page_designer.py"/>
+        <source>The guide makes such pages from it now.</source>
+        <translation>Der Platzführer macht solche Seiten jetzt daraus.</translation>
     </message>
     <message>
         <location filename="../../desk/slope_shading.py"/>
@@ -5041,7 +6671,43 @@
         <translation>Die Bahnen, von denen ein Blatt mit einem Grün geschrieben wird, etwa 1,4,7-9. Leer: alle, die eine Lochposition haben.</translation>
     </message>
     <message>
+        <location filename="../../guide/expressions.py"/>
+        <source>The hole’s lengths from all tee sets, each with its name, in the order of the sets.</source>
+        <translation>Die Längen der Bahn von allen Abschlagsets, jede mit deren Namen, in der Reihenfolge der Sets.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/expressions.py"/>
+        <source>The hole’s name.</source>
+        <translation>Der Name der Bahn.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/expressions.py"/>
+        <source>The hole’s par.</source>
+        <translation>Das Par der Bahn.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/expressions.py"/>
+        <source>The hole’s stroke index.</source>
+        <translation>Der Stroke Index der Bahn.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/compose_image.py"/>
+        <source>The id of the date that the picture is made of wherever it shows the ground.</source>
+        <translation>Die Kennung des Aufnahmetags, aus dem das Bild besteht, wo immer er den Boden zeigt.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/compose_image.py"/>
+        <source>The ids of the dates that may show what the base hides, separated by commas. Empty: all.</source>
+        <translation>Die Kennungen der Aufnahmetage, die zeigen dürfen, was die Grundlage verdeckt, durch Kommas getrennt. Leer: alle.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/register_images.py"/>
+        <source>The ids of the dates to register, with commas between. Empty: all others.</source>
+        <translation>Die Kennungen der einzupassenden Aufnahmetage, durch Kommas getrennt. Leer: alle anderen.</translation>
+    </message>
+    <message>
         <location filename="../../imagery/image.py"/>
+        <location filename="../../imagery/reach.py"/>
         <source>The image cannot be used: {reason}.</source>
         <translation>Das Bild ist nicht verwendbar: {reason}.</translation>
     </message>
@@ -5052,6 +6718,7 @@
     </message>
     <message>
         <location filename="../../imagery/image.py"/>
+        <location filename="../../imagery/moved_file.py"/>
         <source>The image does not say in which coordinate reference system it lies.</source>
         <translation>Das Bild nennt sein Koordinatenbezugssystem nicht.</translation>
     </message>
@@ -5061,14 +6728,59 @@
         <translation>Das Bild sagt nicht, wo im Gelände es liegt.</translation>
     </message>
     <message>
+        <location filename="../../processing/export_windows.py"/>
+        <source>The image is the date {}: it is shown where it was registered.</source>
+        <translation>Das Bild ist der Aufnahmetag {}: Es wird gezeigt, wo es eingepasst ist.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/moved_file.py"/>
+        <source>The image of a date cannot be shown moved: {reason}.</source>
+        <translation>Das Bild eines Aufnahmetags lässt sich nicht verschoben zeigen: {reason}.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/reach.py"/>
+        <source>The image of {date} cannot be read: {reason}.</source>
+        <translation>Das Bild von {date} kann nicht gelesen werden: {reason}.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/reach.py"/>
+        <source>The image of {date} lies outside the course's coordinate reference system.</source>
+        <translation>Das Bild von {date} liegt außerhalb des Koordinatenbezugssystems des Platzes.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/masks.py"/>
+        <source>The image of {} shows nothing of the course, or cannot be read.</source>
+        <translation>Das Bild von {} zeigt nichts vom Platz oder ist nicht lesbar.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/moved_file.py"/>
+        <source>The image reaches beyond the course's coordinate reference system.</source>
+        <translation>Das Bild reicht über das Koordinatenbezugssystem des Platzes hinaus.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/outline.py"/>
+        <source>The image shows nothing at this place.</source>
+        <translation>Das Bild zeigt an dieser Stelle nichts.</translation>
+    </message>
+    <message>
         <location filename="../../imagery/image.py"/>
         <source>The image shows nothing of this window.</source>
         <translation>Das Bild zeigt nichts von diesem Bildausschnitt.</translation>
     </message>
     <message>
+        <location filename="../../processing/make_guide.py"/>
+        <source>The image that the pictures of the holes are cut from: a date of the course, a composite of them, or any raster layer or file. It need not show the whole course.</source>
+        <translation>Das Bild, aus dem die Bilder der Bahnen geschnitten werden: ein Aufnahmetag des Platzes, ein aus ihnen zusammengesetztes oder irgendein Rasterlayer oder eine Datei. Es muss nicht den ganzen Platz zeigen.</translation>
+    </message>
+    <message>
         <location filename="../../imagery/image.py"/>
         <source>The image “{image}” cannot be read: {reason}.</source>
         <translation>Das Bild „{image}“ ist nicht lesbar: {reason}.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/rules.py"/>
+        <source>The image “{image}” may not be printed, and “{page}” shows it.</source>
+        <translation>Das Bild „{image}“ darf nicht gedruckt werden, und „{page}“ zeigt es.</translation>
     </message>
     <message>
         <location filename="../../imagery/image.py"/>
@@ -5096,6 +6808,11 @@
         <translation>Der Layer, der sagt, wie steil ein Grün ist. Boden, der steiler ist, als das Wettspiel zulässt, bleibt außer Betracht, und Gefälle macht eine Lochposition schwerer.</translation>
     </message>
     <message>
+        <location filename="../../processing/outline_feature.py"/>
+        <source>The layer with the polygon.</source>
+        <translation>Der Layer mit der Fläche.</translation>
+    </message>
+    <message>
         <location filename="../../store/writing.py"/>
         <source>The layer “{layer}” cannot be edited.</source>
         <translation>Der Layer „{layer}“ kann nicht bearbeitet werden.</translation>
@@ -5109,6 +6826,11 @@
         <location filename="../../store/writing.py"/>
         <source>The layer “{layer}” cannot be written to.</source>
         <translation>In den Layer „{layer}“ kann nicht geschrieben werden.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/fetched.py"/>
+        <source>The layer “{layer}” does not reach the course.</source>
+        <translation>Der Layer „{layer}“ reicht nicht bis zum Platz.</translation>
     </message>
     <message>
         <location filename="../../store/writing.py"/>
@@ -5161,6 +6883,11 @@
         <translation>Die Länge der Bahn von jedem Abschlagset, was die Scorekarte sagt und ob das Par zur Länge passt. Eine kursive Zeile hat eine Bemerkung: darauf zeigen.</translation>
     </message>
     <message>
+        <location filename="../../guide/expressions.py"/>
+        <source>The lengths of all holes from a tee set, as they are printed, added up.</source>
+        <translation>Die Längen aller Bahnen von einem Abschlagset, wie sie gedruckt werden, zusammengezählt.</translation>
+    </message>
+    <message>
         <location filename="../../desk/event_panel.py"/>
         <source>The limits stand under “Flights and tees”.</source>
         <translation>Die Grenzen stehen unter „Gruppen und Abschläge“.</translation>
@@ -5191,9 +6918,49 @@
         <translation>Mehr steht im Protokoll.</translation>
     </message>
     <message>
+        <location filename="../../desk/masks.py"/>
+        <source>The map shows no place that the course’s system knows.</source>
+        <translation>Die Karte zeigt keinen Ort, den das Bezugssystem des Platzes kennt.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/composing_dialog.py"/>
+        <source>The map shows the composite; hold {} to see its base. Click a spot to go there.</source>
+        <translation>Die Karte zeigt das zusammengesetzte Bild; {} halten, um sein Grundbild zu sehen. Ein Klick auf eine Stelle führt dorthin.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/dates_panel.py"/>
+        <source>The map shows this composite; what is drawn counts as drawn from its base.</source>
+        <translation>Die Karte zeigt dieses zusammengesetzte Bild; was gezeichnet wird, gilt als aus seinem Grundbild gezeichnet.</translation>
+    </message>
+    <message>
         <location filename="../../desk/dates_panel.py"/>
         <source>The map shows this date, and what is drawn is drawn from it.</source>
         <translation>Die Karte zeigt dieses Datum, und gezeichnet wird nach ihm.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/outlining.py"/>
+        <source>The margin found leaves the place itself out.</source>
+        <translation>Der gefundene Rand lässt die Stelle selbst aus.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/hand_masks.py"/>
+        <source>The mask corrected by hand cannot be read: {reason}.</source>
+        <translation>Die von Hand berichtigte Maske ist nicht lesbar: {reason}.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/hand_masks.py"/>
+        <source>The mask corrected by hand cannot be written: {reason}.</source>
+        <translation>Die von Hand berichtigte Maske lässt sich nicht schreiben: {reason}.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/hand_masks.py"/>
+        <source>The mask corrected by hand, “{name}”, cannot be read.</source>
+        <translation>Die von Hand berichtigte Maske „{name}“ ist nicht lesbar.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/make_guide.py"/>
+        <source>The name of an event of the course, whose flights, lengths and pins the guide shows. Empty: a guide of the course alone.</source>
+        <translation>Der Name eines Wettspiels des Platzes, dessen Gruppen, Längen und Lochpositionen das Buch zeigt. Leer: ein Buch des Platzes allein.</translation>
     </message>
     <message>
         <location filename="../../processing/event_sheets.py"/>
@@ -5256,6 +7023,11 @@
         <translation>Die vorige Seite</translation>
     </message>
     <message>
+        <location filename="../../guide/page_templates.py"/>
+        <source>The page lacks {parts}.</source>
+        <translation>Der Seite fehlt {parts}.</translation>
+    </message>
+    <message>
         <location filename="../../guide/pdf_join.py"/>
         <source>The page of “{path}” measures {size} mm with its bleed, not {wanted} mm.</source>
         <translation>Die Seite von „{path}“ misst mit Beschnittzugabe {size} mm, nicht {wanted} mm.</translation>
@@ -5266,6 +7038,8 @@
         <translation>Die Seite von „{path}“ misst {size} mm.</translation>
     </message>
     <message>
+        <location filename="../../guide/fetched.py"/>
+        <location filename="../../imagery/composite_file.py"/>
         <location filename="../../imagery/window.py"/>
         <source>The picture cannot be written: {reason}.</source>
         <translation>Das Bild kann nicht geschrieben werden: {reason}.</translation>
@@ -5291,6 +7065,11 @@
         <translation>Die Lochpositionen der Runde. Eingeben, wie weit auf dem Grün, wie weit vom Rand und von welcher Seite: gesetzt wird, sobald alle drei da sind. Eine kursive Zeile hat eine Bemerkung, die unten steht.</translation>
     </message>
     <message>
+        <location filename="../../guide/outlining.py"/>
+        <source>The place lies outside its coordinate reference system.</source>
+        <translation>Die Stelle liegt außerhalb ihres Koordinatenbezugssystems.</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <source>The point of the green it states the distance to</source>
         <translation>Der Punkt des Grüns, bis zu dem sie die Entfernung angibt</translation>
@@ -5299,6 +7078,21 @@
         <location filename="../../model/numbers.py"/>
         <source>The range of holes “{text}” runs backwards.</source>
         <translation>Der Bahnbereich „{text}“ läuft rückwärts.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/compose_image.py"/>
+        <source>The recipe is one of the base {date}.</source>
+        <translation>Das Rezept ist eines der Grundlage {date}.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/recipe.py"/>
+        <source>The recipe of the composite cannot be read ({reason}).</source>
+        <translation>Das Rezept des zusammengesetzten Bildes ist nicht lesbar ({reason}).</translation>
+    </message>
+    <message>
+        <location filename="../../processing/compose_image.py"/>
+        <source>The recipe “{path}” cannot be read ({reason}).</source>
+        <translation>Das Rezept „{path}“ ist nicht lesbar ({reason}).</translation>
     </message>
     <message>
         <location filename="../../store/recovery.py"/>
@@ -5406,6 +7200,11 @@
         <translation>Die Scorekarte „{path}“ ist kein Text.</translation>
     </message>
     <message>
+        <location filename="../../desk/dates.py"/>
+        <source>The service does not say what a pixel covers on the ground.</source>
+        <translation>Der Dienst sagt nicht, was ein Pixel am Boden abdeckt.</translation>
+    </message>
+    <message>
         <location filename="../../desk/audit_dialog.py"/>
         <source>The sheet to check</source>
         <translation>Das Prüfblatt</translation>
@@ -5416,9 +7215,19 @@
         <translation>Das Blatt wurde gespeichert: {}</translation>
     </message>
     <message>
+        <location filename="../../processing/compose_image.py"/>
+        <source>The side of a pixel on the ground in metres. Empty: as the base has it.</source>
+        <translation>Die Seite eines Pixels am Boden in Metern. Leer: wie bei der Grundlage.</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <source>The side of the line of play it lies on</source>
         <translation>Auf welcher Seite der Spiellinie es liegt</translation>
+    </message>
+    <message>
+        <location filename="../../guide/expressions.py"/>
+        <source>The side that a pin is counted from: left, right or centre.</source>
+        <translation>Die Seite, von der aus eine Lochposition gezählt wird: links, rechts oder Mitte.</translation>
     </message>
     <message>
         <location filename="../../desk/sheets_dialog.py"/>
@@ -5431,6 +7240,11 @@
         <translation>Die Größe der Seiten. pocket: 107,95 x 177,8 mm, die größte, die während einer Runde weniger als neun Grüns zeigen darf (Golfregeln, Regel 4.3a). phone: 90 x 195 mm. Leer: A4, und A6 für ein einzelnes Grün.</translation>
     </message>
     <message>
+        <location filename="../../processing/make_guide.py"/>
+        <source>The size of the pages: pocket (107.95 x 177.8 mm), phone (90 x 195 mm), A6, A5, A4, Letter, or width x height in mm, such as 100 x 160. Empty: phone for the screen, pocket for print.</source>
+        <translation>Die Größe der Seiten: pocket (107,95 x 177,8 mm), phone (90 x 195 mm), A6, A5, A4, Letter oder Breite x Höhe in mm wie 100 x 160. Leer: phone für den Bildschirm, pocket für den Druck.</translation>
+    </message>
+    <message>
         <location filename="../../processing/import_features.py"/>
         <source>The source has no golf tags, so nothing tells what its features are.</source>
         <translation>Die Quelle hat keine Golf-Tags, so dass nichts sagt, was ihre Objekte sind.</translation>
@@ -5439,6 +7253,11 @@
         <location filename="../../processing/import_features.py"/>
         <source>The source is a layer of this very course.</source>
         <translation>Die Quelle ist ein Layer eben dieses Platzes.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/registering_dialog.py"/>
+        <source>The standard error along one axis, at spots that had no part in the fit</source>
+        <translation>Der Standardfehler in einer Richtung, an Stellen, die am Einpassen nicht beteiligt waren</translation>
     </message>
     <message>
         <location filename="../../processing/start_course.py"/>
@@ -5496,6 +7315,11 @@
         <translation>Das Abschlagset, für das gezeichnet und von dem gemessen wird</translation>
     </message>
     <message>
+        <location filename="../../processing/make_guide.py"/>
+        <source>The tee set whose figures stand on the holes’ pictures. Empty: the longest of each hole.</source>
+        <translation>Der Abschlagsatz, dessen Zahlen auf den Bildern der Bahnen stehen. Leer: der längste jeder Bahn.</translation>
+    </message>
+    <message>
         <location filename="../../desk/tees_dialog.py"/>
         <source>The tee set whose tees the flight plays from</source>
         <translation>Das Abschlagset, von dessen Abschlägen die Gruppe spielt</translation>
@@ -5509,6 +7333,11 @@
         <location filename="../../desk/measure_dialog.py"/>
         <source>The tee sets whose figures are shown.</source>
         <translation>Die Abschlagsets, deren Maße gezeigt werden.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/page_layouts.py"/>
+        <source>The template “{path}” cannot be used: {reason}.</source>
+        <translation>Die Vorlage „{path}“ lässt sich nicht verwenden: {reason}.</translation>
     </message>
     <message>
         <location filename="../../imagery/terrain.py"/>
@@ -5556,6 +7385,11 @@
         <translation>Die wahre Entfernung</translation>
     </message>
     <message>
+        <location filename="../../guide/expressions.py"/>
+        <source>The unit of all figures: yd or m.</source>
+        <translation>Die Einheit aller Maße: yd oder m.</translation>
+    </message>
+    <message>
         <location filename="../../desk/measure_dialog.py"/>
         <source>The whole course, as CSV…</source>
         <translation>Der ganze Platz, als CSV…</translation>
@@ -5579,6 +7413,11 @@
         <location filename="../../desk/terrains.py"/>
         <source>There are no heights in this project: add a terrain model to it as a raster layer.</source>
         <translation>Dieses Projekt enthält keine Höhen: Ein Geländemodell als Rasterlayer hinzufügen.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/registration.py"/>
+        <source>There are too few places to keep some out as a check: the error is not known.</source>
+        <translation>Es sind zu wenige Stellen, um einige zur Kontrolle zurückzuhalten: Der Fehler ist nicht bekannt.</translation>
     </message>
     <message>
         <location filename="../../desk/event_draft.py"/>
@@ -5611,9 +7450,24 @@
         <translation>In diesem Projekt ist kein Platz: einen neuen anlegen oder einen öffnen.</translation>
     </message>
     <message>
+        <location filename="../../guide/book_figures.py"/>
+        <source>There is no course to look figures up in.</source>
+        <translation>Es gibt keinen Platz, in dem Maße nachzuschlagen wären.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/register_images.py"/>
+        <source>There is no date to be laid on the base.</source>
+        <translation>Es gibt keinen Aufnahmetag, der auf die Grundlage zu legen wäre.</translation>
+    </message>
+    <message>
         <location filename="../../desk/event_panel.py"/>
         <source>There is no event yet: start one.</source>
         <translation>Es gibt noch kein Wettspiel: eines anlegen.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/book_figures.py"/>
+        <source>There is no event “{event}”.</source>
+        <translation>Ein Wettspiel „{event}“ gibt es nicht.</translation>
     </message>
     <message>
         <location filename="../../store/events.py"/>
@@ -5666,6 +7520,16 @@
         <translation>Zum Platz selbst ist nichts zu bemerken.</translation>
     </message>
     <message>
+        <location filename="../../guide/book_figures.py"/>
+        <source>There is {names}.</source>
+        <translation>Es gibt {names}.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/make_guide.py"/>
+        <source>Thickness of the paper (mm)</source>
+        <translation>Dicke des Papiers (mm)</translation>
+    </message>
+    <message>
         <location filename="../../__init__.py"/>
         <source>This QGIS lacks {names}, without which nothing can be measured.</source>
         <translation>Diesem QGIS fehlt {names}; ohne das lässt sich nichts messen.</translation>
@@ -5711,6 +7575,11 @@
         <translation>Dies ist die letzte Bahn.</translation>
     </message>
     <message>
+        <location filename="../../desk/outline_tool.py"/>
+        <source>This place lies outside the course’s coordinate reference system.</source>
+        <translation>Diese Stelle liegt außerhalb des Koordinatenbezugssystems des Platzes.</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <source>Through the middle, square to the approach</source>
         <translation>Durch die Mitte, rechtwinklig zur Annäherung</translation>
@@ -5731,9 +7600,39 @@
         <translation>Verwerfen…</translation>
     </message>
     <message>
+        <location filename="../../desk/take_up_dialog.py"/>
+        <source>Tick it only where the licence allows pictures on paper. Without, it is for looking at.</source>
+        <translation>Nur anhaken, wo die Lizenz Bilder auf Papier erlaubt. Sonst ist es nur zum Ansehen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/registering_dialog.py"/>
+        <source>Tick one in the list.</source>
+        <translation>Eines in der Liste anhaken.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/registration.py"/>
+        <source>Tie points of {date} are too few or lie on one another.</source>
+        <translation>Die Passpunkte von {date} sind zu wenige oder liegen aufeinander.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/ties.py"/>
+        <source>Ties by hand: {} on {}</source>
+        <translation>Passpunkte von Hand: {} auf {}</translation>
+    </message>
+    <message>
+        <location filename="../../desk/composing_dialog.py"/>
+        <source>To &amp;look at only: take dates that may not be printed too</source>
+        <translation>&amp;Nur zum Ansehen: auch Daten nehmen, die nicht gedruckt werden dürfen</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <source>To be past it; of a green its back</source>
         <translation>Um darüber hinaus zu sein; beim Grün bis zur Hinterkante</translation>
+    </message>
+    <message>
+        <location filename="../../processing/compose_image.py"/>
+        <source>To be printed</source>
+        <translation>Zum Druck</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -5785,6 +7684,11 @@
         <location filename="../../store/recovery.py"/>
         <source>Too many copies lie beside “{path}”.</source>
         <translation>Neben „{path}“ liegen zu viele Kopien.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/book_pages.py"/>
+        <source>Total</source>
+        <translation>Gesamt</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -5908,6 +7812,16 @@
         <translation>Das Entfernen rückgängig machen oder dieses Fenster schließen.</translation>
     </message>
     <message>
+        <location filename="../../desk/masks.py"/>
+        <source>Undo what took it out of the layer “Image date”.</source>
+        <translation>Rückgängig machen, was es aus dem Layer „Bilddatum“ genommen hat.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/page_templates.py"/>
+        <source>Undo what took them away, or give other items these ids.</source>
+        <translation>Rückgängig machen, was sie entfernt hat, oder anderen Elementen diese IDs geben.</translation>
+    </message>
+    <message>
         <location filename="../../model/kinds.py"/>
         <source>Unit of printed distances</source>
         <translation>Einheit gedruckter Entfernungen</translation>
@@ -5946,6 +7860,7 @@
         <translation>Wasser</translation>
     </message>
     <message>
+        <location filename="../../desk/composing_dialog.py"/>
         <location filename="../../desk/figures.py"/>
         <location filename="../../desk/hole_panel.py"/>
         <source>What</source>
@@ -5967,6 +7882,31 @@
         <translation>Was ein Entfernungsbuch von dieser Bahn braucht: vor Gezeichnetem steht ein Haken, vor Fehlendem ein Kreis. Ein Doppelklick nimmt das Werkzeug, das es zeichnet, zur Hand.</translation>
     </message>
     <message>
+        <location filename="../../desk/composing_dialog.py"/>
+        <source>What came of it</source>
+        <translation>Was daraus geworden ist</translation>
+    </message>
+    <message>
+        <location filename="../../desk/date_actions.py"/>
+        <source>What hides</source>
+        <translation>Verdecktes</translation>
+    </message>
+    <message>
+        <location filename="../../desk/hidden_panel.py"/>
+        <source>What hides the ground</source>
+        <translation>Was den Boden verdeckt</translation>
+    </message>
+    <message>
+        <location filename="../../desk/masks.py"/>
+        <source>What hides the ground is found on images in files only.</source>
+        <translation>Was den Boden verdeckt, wird nur auf Bildern in Dateien gefunden.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/masks.py"/>
+        <source>What hides the ground on {}</source>
+        <translation>Was auf {} den Boden verdeckt</translation>
+    </message>
+    <message>
         <location filename="../../desk/dates_panel.py"/>
         <source>What is &amp;partly hidden</source>
         <translation>Nur teilweise &amp;Verdecktes</translation>
@@ -5985,6 +7925,11 @@
         <location filename="../../desk/audit_dialog.py"/>
         <source>What is drawn stays wherever it differs and nothing was decided before.</source>
         <translation>Was gezeichnet ist, bleibt überall, wo es abweicht und noch nichts entschieden wurde.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/residuals.py"/>
+        <source>What is left, {} times enlarged</source>
+        <translation>Was übrig bleibt, {}-fach vergrößert</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -6022,9 +7967,19 @@
         <translation>Wie es heißt</translation>
     </message>
     <message>
+        <location filename="../../processing/outline_feature.py"/>
+        <source>What it is: how large such a thing is, and how sharp its margin, tells it from others.</source>
+        <translation>Was es ist: Wie groß so etwas ist und wie scharf sein Rand, unterscheidet es von anderem.</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <source>What it states less what is true</source>
         <translation>Angabe minus wahre Entfernung</translation>
+    </message>
+    <message>
+        <location filename="../../desk/hidden_panel.py"/>
+        <source>What moves</source>
+        <translation>Was sich bewegt</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -6035,6 +7990,11 @@
         <location filename="../../desk/checks_panel.py"/>
         <source>What the checks found</source>
         <translation>Befunde der Prüfung</translation>
+    </message>
+    <message>
+        <location filename="../../guide/expressions.py"/>
+        <source>What the course says of the hole; expressions between [% and %] in it are worked out.</source>
+        <translation>Was der Platz über die Bahn sagt; Ausdrücke zwischen [% und %] darin werden ausgerechnet.</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -6055,6 +8015,11 @@
         <location filename="../../desk/hole_panel.py"/>
         <source>What to draw next of a hole that is not complete, and the tool for it.</source>
         <translation>Was von einer unvollständigen Bahn als Nächstes zu zeichnen ist, und das Werkzeug dafür.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/hidden_panel.py"/>
+        <source>What was corrected on {} is kept beside the course.</source>
+        <translation>Was auf {} berichtigt wurde, ist neben dem Platz aufgehoben.</translation>
     </message>
     <message>
         <location filename="../../desk/audit_dialog.py"/>
@@ -6100,6 +8065,11 @@
         <location filename="../../desk/event_settings.py"/>
         <source>Where groups start; it changes no figure</source>
         <translation>Wo gestartet wird; ändert kein Maß</translation>
+    </message>
+    <message>
+        <location filename="../../desk/outline_tool.py"/>
+        <source>Where it is dashed the image shows no plain margin: look there, and reshape it.</source>
+        <translation>Wo er gestrichelt ist, zeigt das Bild keinen deutlichen Rand: dort nachsehen und ihn umformen.</translation>
     </message>
     <message>
         <location filename="../../guide/sheets.py"/>
@@ -6162,6 +8132,11 @@
         <translation>Ob der Abschlag die gewünschte Länge zulässt</translation>
     </message>
     <message>
+        <location filename="../../desk/drawing_bar.py"/>
+        <source>Which date the patch is to show is not known.</source>
+        <translation>Welches Datum das Stück zeigen soll, ist nicht bekannt.</translation>
+    </message>
+    <message>
         <location filename="../../desk/sheets_dialog.py"/>
         <source>Which of the event’s sheets is shown and saved.</source>
         <translation>Welches Blatt des Wettspiels gezeigt und gespeichert wird.</translation>
@@ -6185,6 +8160,11 @@
         <location filename="../../desk/tees_dialog.py"/>
         <source>Who plays the same lengths, and the tee set whose tees they play from.</source>
         <translation>Wer dieselben Längen spielt, und das Abschlagset, von dessen Abschlägen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/composing_dialog.py"/>
+        <source>Whole course</source>
+        <translation>Ganzer Platz</translation>
     </message>
     <message>
         <location filename="../../desk/event_panel.py"/>
@@ -6258,6 +8238,11 @@
         <translation>Die Maße der Bahn auf die Karte schreiben: bis und über Hindernisse, zum Grün, seine Größe</translation>
     </message>
     <message>
+        <location filename="../../processing/register_images.py"/>
+        <source>Write the moves and their errors to the dates, and move what was drawn from them along. What was drawn from another source stays. Pins go along with their green.</source>
+        <translation>Die Verschiebungen und ihre Fehler bei den Aufnahmetagen eintragen und mitnehmen, was nach ihnen gezeichnet wurde. Was nach anderer Quelle gezeichnet ist, bleibt. Lochpositionen gehen mit ihrem Grün mit.</translation>
+    </message>
+    <message>
         <location filename="../../desk/event_draft.py"/>
         <source>Write the numbers of its holes in the order of play, such as 10-18,1-9.</source>
         <translation>Die Nummern seiner Bahnen in Spielfolge schreiben, etwa 10-18,1-9.</translation>
@@ -6313,6 +8298,12 @@
         <translation>Falsch</translation>
     </message>
     <message>
+        <location filename="../../guide/book.py"/>
+        <source>Yardage guide</source>
+        <translation>Entfernungsbuch</translation>
+    </message>
+    <message>
+        <location filename="../../guide/book_pages.py"/>
         <location filename="../../model/kinds.py"/>
         <source>Yards</source>
         <translation>Yards</translation>
@@ -6338,9 +8329,19 @@
         <translation>Yardwright: Zeichnen</translation>
     </message>
     <message>
+        <location filename="../../desk/outline_tool.py"/>
+        <source>Yardwright: outlining</source>
+        <translation>Yardwright: Umriss wird gesucht</translation>
+    </message>
+    <message>
         <location filename="../../store/symbols.py"/>
         <source>Yellow stakes</source>
         <translation>Gelbe Pfähle</translation>
+    </message>
+    <message>
+        <location filename="../../desk/masks.py"/>
+        <source>Zoom in: from this far what hides the ground cannot be told.</source>
+        <translation>Näher heranzoomen: von so weit lässt sich nicht sagen, was den Boden verdeckt.</translation>
     </message>
     <message>
         <location filename="../../desk/checks_panel.py"/>
@@ -6353,6 +8354,11 @@
         <translation>Die Karte auf den Platz zoomen, dann erneut versuchen.</translation>
     </message>
     <message>
+        <location filename="../../desk/masks.py"/>
+        <source>Zoom to the course.</source>
+        <translation>Auf den Platz zoomen.</translation>
+    </message>
+    <message>
         <location filename="../../desk/tees_dialog.py"/>
         <source>Zooms the map to the markers chosen</source>
         <translation>Zoomt die Karte auf die gewählten Markierungen</translation>
@@ -6363,9 +8369,29 @@
         <translation>Zoomt die Karte auf das Gewählte und wählt die Objekte aus.</translation>
     </message>
     <message>
+        <location filename="../../imagery/composing.py"/>
+        <source>a cloud, and no other date shows the ground</source>
+        <translation>eine Wolke, und kein anderer Aufnahmetag zeigt den Boden</translation>
+    </message>
+    <message>
         <location filename="../../store/bring_in.py"/>
         <source>a coordinate of it is not a number</source>
         <translation>eine Koordinate ist keine Zahl</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/composing.py"/>
+        <source>a crown hangs over on all dates</source>
+        <translation>eine Krone hängt an allen Aufnahmetagen darüber</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/composing.py"/>
+        <source>a hazard or a margin may be there</source>
+        <translation>dort kann ein Hindernis oder ein Rand sein</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/composing.py"/>
+        <source>a hazard, the margin of a green or a tee is near</source>
+        <translation>ein Hindernis, der Rand eines Grüns oder ein Abschlag ist nah</translation>
     </message>
     <message>
         <location filename="../../store/bring_in.py"/>
@@ -6376,6 +8402,11 @@
         <location filename="../../store/bring_in.py"/>
         <source>a mixture</source>
         <translation>eine Mischung</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/recipe.py"/>
+        <source>a newer Yardwright wrote it</source>
+        <translation>ein neueres Yardwright hat es geschrieben</translation>
     </message>
     <message>
         <location filename="../../guide/sheet_cells.py"/>
@@ -6493,6 +8524,11 @@
         <translation>Flächen</translation>
     </message>
     <message>
+        <location filename="../../imagery/composite_file.py"/>
+        <source>as photographed</source>
+        <translation>wie aufgenommen</translation>
+    </message>
+    <message>
         <location filename="../../measure/tee_setting.py"/>
         <source>asked for more than once</source>
         <translation>mehr als einmal gewünscht</translation>
@@ -6544,6 +8580,11 @@
         <translation>hinten {}</translation>
     </message>
     <message>
+        <location filename="../../desk/dates_panel.py"/>
+        <source>base</source>
+        <translation>Grundbild</translation>
+    </message>
+    <message>
         <location filename="../../desk/audit_dialog.py"/>
         <source>before: {}</source>
         <translation>früher: {}</translation>
@@ -6554,6 +8595,7 @@
         <translation>Platzgrenze</translation>
     </message>
     <message>
+        <location filename="../../guide/hole_page.py"/>
         <location filename="../../model/kinds.py"/>
         <source>bunker</source>
         <translation>Bunker</translation>
@@ -6603,6 +8645,11 @@
         <translation>csv (UTF-8), xlsx und gpkg: eines oder mehrere.</translation>
     </message>
     <message>
+        <location filename="../../imagery/composite_file.py"/>
+        <source>date</source>
+        <translation>Aufnahmetag</translation>
+    </message>
+    <message>
         <location filename="../../model/kinds.py"/>
         <source>decision on a pin</source>
         <translation>Entscheidung über eine Lochposition</translation>
@@ -6623,6 +8670,11 @@
         <translation>Entfernungsmarke</translation>
     </message>
     <message>
+        <location filename="../../guide/hole_page.py"/>
+        <source>distance marker and what it says</source>
+        <translation>Entfernungsmarke und was auf ihr steht</translation>
+    </message>
+    <message>
         <location filename="../../measure/checklist.py"/>
         <source>distances are measured from it</source>
         <translation>Entfernungen werden von ihm gemessen</translation>
@@ -6636,6 +8688,11 @@
         <location filename="../../measure/checklist.py"/>
         <source>draw it from the back tee over the turns to the green</source>
         <translation>vom hintersten Abschlag über die Knicke zum Grün zeichnen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/registering.py"/>
+        <source>east</source>
+        <translation>Osten</translation>
     </message>
     <message>
         <location filename="../../measure/fair.py"/>
@@ -6675,6 +8732,11 @@
         <translation>passt</translation>
     </message>
     <message>
+        <location filename="../../guide/registrations.py"/>
+        <source>fitted to</source>
+        <translation>eingepasst</translation>
+    </message>
+    <message>
         <location filename="../../model/kinds.py"/>
         <source>flight of an event</source>
         <translation>Gruppe eines Wettspiels</translation>
@@ -6694,6 +8756,11 @@
         <location filename="../../guide/sheet_cells.py"/>
         <source>from left</source>
         <translation>von links</translation>
+    </message>
+    <message>
+        <location filename="../../desk/registering.py"/>
+        <source>from place to place</source>
+        <translation>von Ort zu Ort</translation>
     </message>
     <message>
         <location filename="../../guide/sheet_cells.py"/>
@@ -6722,6 +8789,7 @@
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
+        <location filename="../../guide/ladder.py"/>
         <location filename="../../model/kinds.py"/>
         <source>front</source>
         <translation>Vorderkante</translation>
@@ -6762,6 +8830,11 @@
         <translation>Grund, der für ein Loch zu schmal ist, bleibt außen vor</translation>
     </message>
     <message>
+        <location filename="../../desk/ties.py"/>
+        <source>half set</source>
+        <translation>halb gesetzt</translation>
+    </message>
+    <message>
         <location filename="../../measure/fair.py"/>
         <source>hard</source>
         <translation>schwer</translation>
@@ -6770,6 +8843,11 @@
         <location filename="../../measure/hole.py"/>
         <source>has no hole number, given to this hole by where it lies</source>
         <translation>ohne Bahnnummer, nach seiner Lage dieser Bahn zugeordnet</translation>
+    </message>
+    <message>
+        <location filename="../../guide/hole_page.py"/>
+        <source>head of hole {number}: no room for the lengths of {names}</source>
+        <translation>Kopf von Bahn {number}: kein Platz für die Längen von {names}</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -6798,9 +8876,19 @@
         <translation>Bahn {number} ab {tee_set} ist doppelt vorhanden; die erste gilt</translation>
     </message>
     <message>
+        <location filename="../../guide/book.py"/>
+        <source>hole {number} has no description</source>
+        <translation>Bahn {number} hat keine Beschreibung</translation>
+    </message>
+    <message>
         <location filename="../../guide/sheets.py"/>
         <source>hole {number} has no green</source>
         <translation>Bahn {number} hat kein Grün</translation>
+    </message>
+    <message>
+        <location filename="../../guide/green_panel.py"/>
+        <source>hole {number} has no green to show</source>
+        <translation>Bahn {number} hat kein Grün zu zeigen</translation>
     </message>
     <message>
         <location filename="../../guide/sheets.py"/>
@@ -6818,6 +8906,16 @@
         <translation>Bahn {number} steht doppelt in der Quelle, die längste Linie wurde genommen; den Import mit EXTENT begrenzen, falls es zwei Plätze sind</translation>
     </message>
     <message>
+        <location filename="../../guide/green_panel.py"/>
+        <source>hole {number}: figures of {count} pins find no room below the green</source>
+        <translation>Bahn {number}: Maße von {count} Lochpositionen finden unter dem Grün keinen Platz</translation>
+    </message>
+    <message>
+        <location filename="../../guide/book_making.py"/>
+        <source>hole {number}: {error}</source>
+        <translation>Bahn {number}: {error}</translation>
+    </message>
+    <message>
         <location filename="../../processing/algorithm.py"/>
         <source>hole {}</source>
         <translation>Bahn {}</translation>
@@ -6826,6 +8924,11 @@
         <location filename="../../processing/export_windows.py"/>
         <source>hole: the whole hole with play upwards. green: the green with the approach upwards. Or both.</source>
         <translation>hole: die ganze Bahn mit der Spielrichtung nach oben. green: das Grün mit der Annäherung nach oben. Oder beides.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/composite_file.py"/>
+        <source>how</source>
+        <translation>wie</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -6842,6 +8945,16 @@
         <location filename="../../measure/fair.py"/>
         <source>in rounds {rounds} the hole is in the same part of the green</source>
         <translation>in den Runden {rounds} liegt das Loch im selben Teil des Grüns</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/composite_file.py"/>
+        <source>invented</source>
+        <translation>erfunden</translation>
+    </message>
+    <message>
+        <location filename="../../desk/composing_dialog.py"/>
+        <source>invented from what is about it</source>
+        <translation>erfunden aus seiner Umgebung</translation>
     </message>
     <message>
         <location filename="../../store/reading.py"/>
@@ -6911,14 +9024,34 @@
         <translation>es enthält kein Bild</translation>
     </message>
     <message>
+        <location filename="../../guide/composites.py"/>
+        <source>it is a layer of a server and no file</source>
+        <translation>er ist ein Layer eines Servers und keine Datei</translation>
+    </message>
+    <message>
         <location filename="../../guide/pdf_objects.py"/>
         <source>it is locked</source>
         <translation>sie ist gesperrt</translation>
     </message>
     <message>
+        <location filename="../../guide/page_templates.py"/>
+        <source>it is made for pages of {own}, and these are {asked}</source>
+        <translation>sie ist für Seiten von {own} gemacht, und diese haben {asked}</translation>
+    </message>
+    <message>
+        <location filename="../../guide/page_templates.py"/>
+        <source>it is no layout of QGIS</source>
+        <translation>sie ist kein Layout von QGIS</translation>
+    </message>
+    <message>
         <location filename="../../store/recovery.py"/>
         <source>it is no longer in the course</source>
         <translation>es ist nicht mehr im Platz</translation>
+    </message>
+    <message>
+        <location filename="../../guide/page_templates.py"/>
+        <source>it is no whole XML file</source>
+        <translation>sie ist keine vollständige XML-Datei</translation>
     </message>
     <message>
         <location filename="../../store/reading.py"/>
@@ -6934,6 +9067,16 @@
         <location filename="../../store/reading.py"/>
         <source>it is not an area</source>
         <translation>keine Fläche</translation>
+    </message>
+    <message>
+        <location filename="../../guide/book_figures.py"/>
+        <source>it is not drawn</source>
+        <translation>es ist nicht gezeichnet</translation>
+    </message>
+    <message>
+        <location filename="../../guide/composites.py"/>
+        <source>it is not marked as one that may be printed</source>
+        <translation>er ist nicht als druckbar gekennzeichnet</translation>
     </message>
     <message>
         <location filename="../../store/bring_in.py"/>
@@ -6954,6 +9097,11 @@
         <location filename="../../store/events.py"/>
         <source>it lacks round, hole or what was decided</source>
         <translation>Runde, Bahn oder die Entscheidung fehlt</translation>
+    </message>
+    <message>
+        <location filename="../../guide/page_templates.py"/>
+        <source>it lacks {parts}</source>
+        <translation>ihr fehlt {parts}</translation>
     </message>
     <message>
         <location filename="../../store/bring_in.py"/>
@@ -7011,6 +9159,11 @@
         <translation>sein Layer ist nicht im Projekt</translation>
     </message>
     <message>
+        <location filename="../../guide/composites.py"/>
+        <source>its licence ({licence}) is not marked as one to print</source>
+        <translation>seine Lizenz ({licence}) ist nicht als druckbar gekennzeichnet</translation>
+    </message>
+    <message>
         <location filename="../../store/reading.py"/>
         <source>its outline encloses nothing</source>
         <translation>der Umriss umschließt nichts</translation>
@@ -7029,6 +9182,26 @@
         <location filename="../../measure/checklist.py"/>
         <source>its widths, and the way round a hazard, come from it</source>
         <translation>daraus kommen die Breiten und der Weg um ein Hindernis</translation>
+    </message>
+    <message>
+        <location filename="../../guide/registrations.py"/>
+        <source>kept out as a check</source>
+        <translation>zur Kontrolle zurückgehalten</translation>
+    </message>
+    <message>
+        <location filename="../../desk/residuals.py"/>
+        <source>kept out, to check it</source>
+        <translation>außen vor, zur Prüfung</translation>
+    </message>
+    <message>
+        <location filename="../../guide/ladder.py"/>
+        <source>ladder of hole {number}: no room for {figures}</source>
+        <translation>Entfernungsleiter von Bahn {number}: kein Platz für {figures}</translation>
+    </message>
+    <message>
+        <location filename="../../guide/hole_page.py"/>
+        <source>landing zone and width of the fairway</source>
+        <translation>Landezone und Breite des Fairways</translation>
     </message>
     <message>
         <location filename="../../desk/hole_drawing.py"/>
@@ -7076,6 +9249,11 @@
         <location filename="../../measure/tee_setting.py"/>
         <source>level with the plate</source>
         <translation>auf Höhe der Abschlagplatte</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/composite_file.py"/>
+        <source>lightened</source>
+        <translation>aufgehellt</translation>
     </message>
     <message>
         <location filename="../../store/bring_in.py"/>
@@ -7133,6 +9311,11 @@
         <translation>Herren</translation>
     </message>
     <message>
+        <location filename="../../guide/hole_page.py"/>
+        <source>metres</source>
+        <translation>Meter</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <location filename="../../model/kinds.py"/>
         <source>middle</source>
@@ -7164,6 +9347,11 @@
         <translation>mittel</translation>
     </message>
     <message>
+        <location filename="../../desk/dates_panel.py"/>
+        <source>moved</source>
+        <translation>verschoben</translation>
+    </message>
+    <message>
         <location filename="../../desk/tees_dialog.py"/>
         <source>name of the flight</source>
         <translation>Name der Gruppe</translation>
@@ -7172,6 +9360,11 @@
         <location filename="../../desk/dates_panel.py"/>
         <source>no</source>
         <translation>nein</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/composing.py"/>
+        <source>no date shows anything here</source>
+        <translation>kein Aufnahmetag zeigt hier etwas</translation>
     </message>
     <message>
         <location filename="../../desk/dates_panel.py"/>
@@ -7184,6 +9377,12 @@
         <translation>kein Maß nennt eine verbliebene Stelle</translation>
     </message>
     <message>
+        <location filename="../../guide/page_layouts.py"/>
+        <source>no font here has the letters {letters}</source>
+        <translation>keine Schrift hier hat die Zeichen {letters}</translation>
+    </message>
+    <message>
+        <location filename="../../guide/green_panel.py"/>
         <location filename="../../guide/sheet_cells.py"/>
         <location filename="../../guide/sheets.py"/>
         <source>no green drawn</source>
@@ -7200,9 +9399,19 @@
         <translation>keine Bahnnummer daraus lesbar</translation>
     </message>
     <message>
+        <location filename="../../guide/book_making.py"/>
+        <source>no image of this hole</source>
+        <translation>kein Bild dieser Bahn</translation>
+    </message>
+    <message>
         <location filename="../../measure/tee_setting.py"/>
         <source>no length is asked for</source>
         <translation>keine Länge gewünscht</translation>
+    </message>
+    <message>
+        <location filename="../../guide/book.py"/>
+        <source>no length is measured: the guide has no scorecard</source>
+        <translation>Keine Länge ist gemessen: Das Buch hat keine Scorekarte</translation>
     </message>
     <message>
         <location filename="../../desk/event_settings.py"/>
@@ -7279,6 +9488,16 @@
         <translation>keine Transaktion</translation>
     </message>
     <message>
+        <location filename="../../guide/book.py"/>
+        <source>nobody is named for the image “{image}”</source>
+        <translation>Für das Bild „{image}“ ist niemand genannt</translation>
+    </message>
+    <message>
+        <location filename="../../processing/register_images.py"/>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
         <location filename="../../measure/checklist.py"/>
         <source>none of its own</source>
         <translation>keine eigenen</translation>
@@ -7289,9 +9508,40 @@
         <translation>keiner für {tee_sets}</translation>
     </message>
     <message>
+        <location filename="../../desk/registering.py"/>
+        <source>north</source>
+        <translation>Norden</translation>
+    </message>
+    <message>
+        <location filename="../../desk/registering.py"/>
+        <source>north-east</source>
+        <translation>Nordosten</translation>
+    </message>
+    <message>
+        <location filename="../../desk/registering.py"/>
+        <source>north-west</source>
+        <translation>Nordwesten</translation>
+    </message>
+    <message>
+        <location filename="../../guide/registrations.py"/>
+        <location filename="../../processing/register_images.py"/>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
         <location filename="../../model/kinds.py"/>
         <source>note on a hole</source>
         <translation>Notiz zu einer Bahn</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/composing.py"/>
+        <source>nothing like its surroundings is near</source>
+        <translation>nichts, was der Umgebung gleicht, ist nah</translation>
+    </message>
+    <message>
+        <location filename="../../desk/composing_dialog.py"/>
+        <source>nothing stays hidden</source>
+        <translation>nichts bleibt verdeckt</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -7414,6 +9664,11 @@
         <translation>Abschlagplatte</translation>
     </message>
     <message>
+        <location filename="../../guide/hole_overlay.py"/>
+        <source>picture of hole {number}: no room for {labels}</source>
+        <translation>Bild von Bahn {number}: kein Platz für {labels}</translation>
+    </message>
+    <message>
         <location filename="../../model/kinds.py"/>
         <source>pin</source>
         <translation>Lochposition</translation>
@@ -7501,9 +9756,15 @@
         <translation>Runde eines Wettspiels</translation>
     </message>
     <message>
+        <location filename="../../guide/book.py"/>
         <location filename="../../guide/sheets.py"/>
         <source>round {number} has no pin yet</source>
         <translation>Runde {number} hat noch keine Lochposition</translation>
+    </message>
+    <message>
+        <location filename="../../guide/book.py"/>
+        <source>round {round}: {remark}</source>
+        <translation>Runde {round}: {remark}</translation>
     </message>
     <message>
         <location filename="../../desk/bring_lengths.py"/>
@@ -7522,6 +9783,27 @@
         <translation>Scorekarte</translation>
     </message>
     <message>
+        <location filename="../../processing/make_guide.py"/>
+        <source>screen: for the phone, with bookmarks and links. pages: single pages with bleed for a printer. booklet: sheets with two pages a side, to be printed on both sides, folded and stapled.</source>
+        <translation>screen: fürs Telefon, mit Lesezeichen und Verweisen. pages: einzelne Seiten mit Anschnitt für den Drucker. booklet: Bögen mit zwei Seiten je Seite, beidseitig zu drucken, zu falten und zu klammern.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/registrations.py"/>
+        <source>set aside as an outlier</source>
+        <translation>als Ausreißer verworfen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/residuals.py"/>
+        <source>set aside: its neighbours say otherwise</source>
+        <translation>beiseite: die Nachbarn sagen anderes</translation>
+    </message>
+    <message>
+        <location filename="../../desk/residuals.py"/>
+        <location filename="../../guide/registrations.py"/>
+        <source>set by hand</source>
+        <translation>von Hand gesetzt</translation>
+    </message>
+    <message>
         <location filename="../../measure/hole.py"/>
         <source>several plates of this set: feature {taken} is taken, not {others}</source>
         <translation>mehrere Abschlagplatten dieses Sets: Objekt {taken} wird genommen, nicht {others}</translation>
@@ -7530,6 +9812,37 @@
         <location filename="../../measure/hole.py"/>
         <source>several tees of this set: feature {taken} is taken, not {others}</source>
         <translation>mehrere Abschläge dieses Sets: Objekt {taken} wird genommen, nicht {others}</translation>
+    </message>
+    <message>
+        <location filename="../../desk/composing_dialog.py"/>
+        <source>shade lightened in place</source>
+        <translation>Schatten an Ort und Stelle aufgehellt</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/composing.py"/>
+        <source>shade that could not be lightened</source>
+        <translation>Schatten, der nicht aufgehellt werden konnte</translation>
+    </message>
+    <message>
+        <location filename="../../desk/registering.py"/>
+        <location filename="../../guide/registrations.py"/>
+        <source>shifted</source>
+        <translation>verschoben</translation>
+    </message>
+    <message>
+        <location filename="../../desk/registering.py"/>
+        <source>shifted and turned</source>
+        <translation>verschoben, gedreht</translation>
+    </message>
+    <message>
+        <location filename="../../guide/registrations.py"/>
+        <source>shifted from place to place</source>
+        <translation>von Ort zu Ort verschoben</translation>
+    </message>
+    <message>
+        <location filename="../../guide/registrations.py"/>
+        <source>shifted, turned and stretched</source>
+        <translation>verschoben, gedreht und gestreckt</translation>
     </message>
     <message>
         <location filename="../../measure/par.py"/>
@@ -7548,9 +9861,29 @@
         <translation>Kanonenstart</translation>
     </message>
     <message>
+        <location filename="../../guide/registrations.py"/>
+        <source>so long: {metres} m still to be moved; at most {most} m</source>
+        <translation>so lang: noch um {metres} m zu verschieben; höchstens {most} m</translation>
+    </message>
+    <message>
         <location filename="../../store/vector_source.py"/>
         <source>something else</source>
         <translation>etwas anderes</translation>
+    </message>
+    <message>
+        <location filename="../../desk/registering.py"/>
+        <source>south</source>
+        <translation>Süden</translation>
+    </message>
+    <message>
+        <location filename="../../desk/registering.py"/>
+        <source>south-east</source>
+        <translation>Südosten</translation>
+    </message>
+    <message>
+        <location filename="../../desk/registering.py"/>
+        <source>south-west</source>
+        <translation>Südwesten</translation>
     </message>
     <message>
         <location filename="../../measure/hole.py"/>
@@ -7566,6 +9899,12 @@
         <location filename="../../desk/hole_drawing.py"/>
         <source>states {}</source>
         <translation>Angabe {}</translation>
+    </message>
+    <message>
+        <location filename="../../desk/composing_dialog.py"/>
+        <location filename="../../imagery/composite_file.py"/>
+        <source>still hidden</source>
+        <translation>noch verdeckt</translation>
     </message>
     <message>
         <location filename="../../store/scorecard.py"/>
@@ -7584,6 +9923,7 @@
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
+        <location filename="../../guide/ladder.py"/>
         <location filename="../../measure/hole.py"/>
         <location filename="../../model/kinds.py"/>
         <source>tee</source>
@@ -7647,6 +9987,21 @@
         <translation>der Platz hat keine Bahn {number}</translation>
     </message>
     <message>
+        <location filename="../../guide/hole_page.py"/>
+        <source>the credit on the page of hole {number} is cut short</source>
+        <translation>der Bildnachweis auf der Seite von Bahn {number} ist gekürzt</translation>
+    </message>
+    <message>
+        <location filename="../../guide/hole_page.py"/>
+        <source>the description of hole {number} is too long for its place</source>
+        <translation>die Beschreibung von Bahn {number} ist zu lang für ihren Platz</translation>
+    </message>
+    <message>
+        <location filename="../../guide/page_templates.py"/>
+        <source>the disk may be full</source>
+        <translation>der Datenträger ist vielleicht voll</translation>
+    </message>
+    <message>
         <location filename="../../measure/pin_audit.py"/>
         <source>the drawn off counts from {side}</source>
         <translation>das gezeichnete seitliche Maß zählt ab: {side}</translation>
@@ -7676,6 +10031,11 @@
         <translation>das Wettspiel hat {count} Lochpositionen für diese Bahn und Runde</translation>
     </message>
     <message>
+        <location filename="../../guide/expressions.py"/>
+        <source>the event’s name</source>
+        <translation>der Name des Wettspiels</translation>
+    </message>
+    <message>
         <location filename="../../imagery/image.py"/>
         <location filename="../../imagery/terrain.py"/>
         <source>the file seems damaged</source>
@@ -7690,6 +10050,11 @@
         <location filename="../../measure/tee_setting.py"/>
         <source>the flight names no tee set: the one of its own name is taken</source>
         <translation>der Flight nennt kein Abschlagset: Das seines eigenen Namens wird genommen</translation>
+    </message>
+    <message>
+        <location filename="../../guide/expressions.py"/>
+        <source>the flight’s name</source>
+        <translation>der Name der Gruppe</translation>
     </message>
     <message>
         <location filename="../../measure/pins.py"/>
@@ -7727,6 +10092,16 @@
         <location filename="../../store/scorecard.py"/>
         <source>the hole's number is missing</source>
         <translation>die Nummer der Bahn fehlt</translation>
+    </message>
+    <message>
+        <location filename="../../guide/expressions.py"/>
+        <source>the hole’s number</source>
+        <translation>die Nummer der Bahn</translation>
+    </message>
+    <message>
+        <location filename="../../guide/book.py"/>
+        <source>the image does not reach hole {number}</source>
+        <translation>Das Bild reicht nicht bis Bahn {number}</translation>
     </message>
     <message>
         <location filename="../../store/course_file.py"/>
@@ -7790,11 +10165,22 @@
         <translation>die Mitte eines Pfostenpaars (siehe Pfosten {number})</translation>
     </message>
     <message>
+        <location filename="../../guide/expressions.py"/>
+        <source>the name of a tee set</source>
+        <translation>der Name eines Abschlagsets</translation>
+    </message>
+    <message>
+        <location filename="../../guide/hole_page.py"/>
+        <source>the name of hole {number} is cut short</source>
+        <translation>der Name von Bahn {number} ist gekürzt</translation>
+    </message>
+    <message>
         <location filename="../../guide/sheets.py"/>
         <source>the nearest length this tee allows</source>
         <translation>die nächste Länge, die dieser Abschlag zulässt</translation>
     </message>
     <message>
+        <location filename="../../guide/green_panel.py"/>
         <location filename="../../guide/sheets.py"/>
         <source>the number of round {round} finds no room on hole {number}</source>
         <translation>die Nummer der Runde {round} findet auf Bahn {number} keinen Platz</translation>
@@ -7810,6 +10196,7 @@
         <translation>der Umriss des Grundstücks ist nicht überall Aus; er zeigte nur, welche Gewässer und Gehölze auf dem Platz liegen</translation>
     </message>
     <message>
+        <location filename="../../guide/green_panel.py"/>
         <location filename="../../guide/sheets.py"/>
         <source>the pin of round {round} is not on or near the green of hole {hole}</source>
         <translation>die Lochposition der Runde {round} liegt nicht auf dem Grün von Bahn {hole} oder nahe daran</translation>
@@ -7833,6 +10220,11 @@
         <location filename="../../store/openstreetmap.py"/>
         <source>the range is not part of a hole</source>
         <translation>die Driving Range gehört zu keiner Bahn</translation>
+    </message>
+    <message>
+        <location filename="../../guide/expressions.py"/>
+        <source>the round’s number</source>
+        <translation>die Nummer der Runde</translation>
     </message>
     <message>
         <location filename="../../measure/checklist.py"/>
@@ -7923,6 +10315,16 @@
         <translation>der Text in holes wurde nicht verstanden: {reason}</translation>
     </message>
     <message>
+        <location filename="../../guide/page_layouts.py"/>
+        <source>the text is one line too long</source>
+        <translation>der Text ist eine Zeile zu lang</translation>
+    </message>
+    <message>
+        <location filename="../../guide/page_layouts.py"/>
+        <source>the text is {count} lines too long</source>
+        <translation>der Text ist {count} Zeilen zu lang</translation>
+    </message>
+    <message>
         <location filename="../../desk/audit_dialog.py"/>
         <location filename="../../desk/map_marks.py"/>
         <location filename="../../model/kinds.py"/>
@@ -7955,11 +10357,22 @@
         <translation>es gibt keinen Layer für golf={tag}</translation>
     </message>
     <message>
+        <location filename="../../imagery/composing.py"/>
+        <source>too large to be filled from its surroundings</source>
+        <translation>zu groß, um aus der Umgebung aufgefüllt zu werden</translation>
+    </message>
+    <message>
+        <location filename="../../desk/residuals.py"/>
+        <source>took part in the fit</source>
+        <translation>am Einpassen beteiligt</translation>
+    </message>
+    <message>
         <location filename="../../model/kinds.py"/>
         <source>tree</source>
         <translation>Baum</translation>
     </message>
     <message>
+        <location filename="../../guide/hole_page.py"/>
         <location filename="../../model/kinds.py"/>
         <source>trees</source>
         <translation>Gehölz</translation>
@@ -7991,6 +10404,7 @@
         <translation>unsicher: ± {figure} {unit}</translation>
     </message>
     <message>
+        <location filename="../../imagery/composite_file.py"/>
         <location filename="../../imagery/window.py"/>
         <source>unknown reason</source>
         <translation>unbekannter Grund</translation>
@@ -8011,7 +10425,32 @@
         <translation>als Linie gezeichnetes Wasser hat keine Breite: die Ufer als Penalty Area zeichnen</translation>
     </message>
     <message>
-        <location filename="../../desk/dates_panel.py"/>
+        <location filename="../../guide/hole_page.py"/>
+        <source>water, penalty area</source>
+        <translation>Wasser, Penalty Area</translation>
+    </message>
+    <message>
+        <location filename="../../desk/registering.py"/>
+        <source>west</source>
+        <translation>Westen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/take_up_dialog.py"/>
+        <source>what its owner allows, and where that is written</source>
+        <translation>was der Eigentümer erlaubt, und wo das steht</translation>
+    </message>
+    <message>
+        <location filename="../../guide/expressions.py"/>
+        <source>what the thing is called on the course</source>
+        <translation>wie die Sache auf dem Platz heißt</translation>
+    </message>
+    <message>
+        <location filename="../../guide/book.py"/>
+        <source>whether the image “{image}” may be printed is not known: it is none of the course’s dates</source>
+        <translation>Ob das Bild „{image}“ gedruckt werden darf, ist nicht bekannt: Es ist keiner der Aufnahmetage des Platzes</translation>
+    </message>
+    <message>
+        <location filename="../../desk/take_up_dialog.py"/>
         <source>who is to be named beside it</source>
         <translation>wer daneben zu nennen ist</translation>
     </message>
@@ -8029,6 +10468,11 @@
         <location filename="../../model/kinds.py"/>
         <source>women</source>
         <translation>Damen</translation>
+    </message>
+    <message>
+        <location filename="../../guide/hole_page.py"/>
+        <source>yards</source>
+        <translation>Yards</translation>
     </message>
     <message>
         <location filename="../../processing/start_course.py"/>
@@ -8122,9 +10566,79 @@
         <translation>{count} Golfobjekte liegen außerhalb der Ausdehnung und wurden übergangen.</translation>
     </message>
     <message>
+        <location filename="../../guide/registrations.py"/>
+        <source>{count} {role}</source>
+        <translation>{count} {role}</translation>
+    </message>
+    <message>
         <location filename="../../store/course_file.py"/>
         <source>{crs} is not a system for places on a map.</source>
         <translation>{crs} ist kein System für Orte auf einer Karte.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/registration.py"/>
+        <source>{date} and {base} are not alike: of {seen} places compared, {found} could be told again.</source>
+        <translation>{date} und {base} ähneln sich nicht: Von {seen} verglichenen Stellen waren {found} wiederzuerkennen.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/registration.py"/>
+        <source>{date} and {base} have too little ground in common to be registered.</source>
+        <translation>{date} und {base} haben zum Einpassen zu wenig gemeinsames Gelände.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/registration.py"/>
+        <source>{date} and {base} show no common ground of the course.</source>
+        <translation>{date} und {base} zeigen kein gemeinsames Gelände des Platzes.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/composites.py"/>
+        <source>{date} cannot be the base: {reason}.</source>
+        <translation>{date} kann nicht die Grundlage sein: {reason}.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/composing.py"/>
+        <source>{date} could not be used: {what}</source>
+        <translation>{date} war nicht verwendbar: {what}</translation>
+    </message>
+    <message>
+        <location filename="../../guide/composites.py"/>
+        <source>{date} is not registered: what is taken from it may lie beside its place.</source>
+        <translation>{date} ist nicht eingepasst: Was daraus kommt, kann neben seinem Ort liegen.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/composites.py"/>
+        <source>{date} of the recipe is not used.</source>
+        <translation>{date} des Rezepts wird nicht verwendet.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/registrations.py"/>
+        <source>{date} on {base}</source>
+        <translation>{date} auf {base}</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/composing.py"/>
+        <source>{date} shows nothing of this ground.</source>
+        <translation>{date} zeigt nichts von diesem Boden.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/composites.py"/>
+        <source>{date} was left out: {reason}.</source>
+        <translation>{date} wurde ausgelassen: {reason}.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/composing.py"/>
+        <source>{date}: {remark}</source>
+        <translation>{date}: {remark}</translation>
+    </message>
+    <message>
+        <location filename="../../guide/green_panel.py"/>
+        <source>{depth} deep</source>
+        <translation>{depth} tief</translation>
+    </message>
+    <message>
+        <location filename="../../guide/green_panel.py"/>
+        <source>{depth} deep · {width} wide</source>
+        <translation>{depth} tief · {width} breit</translation>
     </message>
     <message>
         <location filename="../../guide/sheets.py"/>
@@ -8309,6 +10823,11 @@
         <translation>{kind} „{name}“ ({origin})</translation>
     </message>
     <message>
+        <location filename="../../guide/registrations.py"/>
+        <source>{kind}: {east} m east, {north} m north in the middle; error: {error}</source>
+        <translation>{kind}: {east} m nach Osten, {north} m nach Norden in der Mitte; Fehler: {error}</translation>
+    </message>
+    <message>
         <location filename="../../store/bring_in.py"/>
         <source>{layer}: {count} brought in</source>
         <translation>{layer}: {count} übernommen</translation>
@@ -8324,6 +10843,16 @@
         <translation>{left} links, {centre} in der Mitte, {right} rechts: von neun Löchern sind vier, eines und vier erwünscht</translation>
     </message>
     <message>
+        <location filename="../../guide/book_pages.py"/>
+        <source>{length} m</source>
+        <translation>{length} m</translation>
+    </message>
+    <message>
+        <location filename="../../guide/book_pages.py"/>
+        <source>{length} yd</source>
+        <translation>{length} yd</translation>
+    </message>
+    <message>
         <location filename="../../store/course_file.py"/>
         <source>{longitude}, {latitude} is not a longitude and latitude in degrees.</source>
         <translation>{longitude}, {latitude} ist keine Länge und Breite in Grad.</translation>
@@ -8333,6 +10862,12 @@
         <location filename="../../measure/hole.py"/>
         <source>{low} to {high}</source>
         <translation>{low} bis {high}</translation>
+    </message>
+    <message>
+        <location filename="../../guide/hole_overlay.py"/>
+        <location filename="../../guide/hole_page.py"/>
+        <source>{low}–{high}</source>
+        <translation>{low}–{high}</translation>
     </message>
     <message>
         <location filename="../../measure/checks_of_holes.py"/>
@@ -8356,9 +10891,24 @@
         <translation>{most} oder {last}</translation>
     </message>
     <message>
+        <location filename="../../desk/page_designer.py"/>
+        <source>{name} ({number})</source>
+        <translation>{name} ({number})</translation>
+    </message>
+    <message>
+        <location filename="../../guide/composites.py"/>
+        <source>{name} was not made: {what}</source>
+        <translation>{name} wurde nicht gemacht: {what}</translation>
+    </message>
+    <message>
         <location filename="../../desk/map_figures.py"/>
         <source>{name} {0}</source>
         <translation>{name} {0}</translation>
+    </message>
+    <message>
+        <location filename="../../guide/hole_page.py"/>
+        <source>{name} {length}</source>
+        <translation>{name} {length}</translation>
     </message>
     <message>
         <location filename="../../processing/export_windows.py"/>
@@ -8366,9 +10916,24 @@
         <translation>{name}: 1:{scale:g}, {up:.2f}° oben</translation>
     </message>
     <message>
+        <location filename="../../guide/composites.py"/>
+        <source>{name}: {remark}</source>
+        <translation>{name}: {remark}</translation>
+    </message>
+    <message>
+        <location filename="../../guide/composites.py"/>
+        <source>{name}: {shares}; {count} spots still hidden</source>
+        <translation>{name}: {shares}; {count} Stellen noch verdeckt</translation>
+    </message>
+    <message>
         <location filename="../../guide/sheet_parts.py"/>
         <source>{number} / {count}</source>
         <translation>{number} / {count}</translation>
+    </message>
+    <message>
+        <location filename="../../guide/book.py"/>
+        <source>{number} {name}</source>
+        <translation>{number} {name}</translation>
     </message>
     <message>
         <location filename="../../measure/pins.py"/>
@@ -8416,9 +10981,29 @@
         <translation>{on} ab Vorderkante hat das Grün keinen Rand, von dem aus zu zählen wäre</translation>
     </message>
     <message>
+        <location filename="../../guide/drawn_item.py"/>
+        <source>{part}: drawn when the page is made</source>
+        <translation>{part}: wird gezeichnet, wenn die Seite entsteht</translation>
+    </message>
+    <message>
         <location filename="../../store/reading.py"/>
         <source>{reason}; it was left out</source>
         <translation>{reason}; wurde ausgelassen</translation>
+    </message>
+    <message>
+        <location filename="../../guide/registrations.py"/>
+        <source>{rmse} m along an axis</source>
+        <translation>{rmse} m je Achse</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/outline.py"/>
+        <source>{share} % of its margin is not plainly seen and is guessed.</source>
+        <translation>{share} % seines Randes sind nicht deutlich zu sehen und geschätzt.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/book_image.py"/>
+        <source>{share} % of the picture lies outside the image.</source>
+        <translation>{share} % des Ausschnitts liegen außerhalb des Bildes.</translation>
     </message>
     <message>
         <location filename="../../imagery/window.py"/>
@@ -8484,6 +11069,11 @@
         <location filename="../../measure/fall.py"/>
         <source>{slope} %, level</source>
         <translation>{slope} %, eben</translation>
+    </message>
+    <message>
+        <location filename="../../guide/expressions.py"/>
+        <source>{tee_set} {length}</source>
+        <translation>{tee_set} {length}</translation>
     </message>
     <message>
         <location filename="../../measure/checks_of_holes.py"/>
@@ -8616,6 +11206,21 @@
         <translation>{thing}: {tag} „{value}“ liegt nicht zwischen {low} und {high} und wurde nicht übernommen.</translation>
     </message>
     <message>
+        <location filename="../../guide/book_making.py"/>
+        <source>{title}: yardage guide</source>
+        <translation>{title}: Entfernungsbuch</translation>
+    </message>
+    <message>
+        <location filename="../../guide/hole_page.py"/>
+        <source>{unit} from {name}</source>
+        <translation>{unit} von {name}</translation>
+    </message>
+    <message>
+        <location filename="../../guide/hole_page.py"/>
+        <source>{unit} to the green’s front</source>
+        <translation>{unit} bis zur Vorderkante</translation>
+    </message>
+    <message>
         <location filename="../../store/separated.py"/>
         <source>{what} {value} is not at least {low}</source>
         <translation>{what} {value} ist kleiner als {low}</translation>
@@ -8631,6 +11236,16 @@
         <translation>{what} „{value}“ ist keine ganze Zahl</translation>
     </message>
     <message>
+        <location filename="../../guide/page_templates.py"/>
+        <source>{width} x {height} mm</source>
+        <translation>{width} x {height} mm</translation>
+    </message>
+    <message>
+        <location filename="../../guide/fetched.py"/>
+        <source>{width} x {height} pixels are too many to fetch.</source>
+        <translation>{width} x {height} Pixel sind zu viele, um sie zu holen.</translation>
+    </message>
+    <message>
         <location filename="../../store/vector_source.py"/>
         <source>{x} or {y} is not a number</source>
         <translation>{x} oder {y} ist keine Zahl</translation>
@@ -8643,9 +11258,19 @@ Its line of play is not drawn yet.</source>
 Die Spiellinie ist noch nicht gezeichnet.</translation>
     </message>
     <message>
+        <location filename="../../desk/composing_dialog.py"/>
+        <source>{} %</source>
+        <translation>{} %</translation>
+    </message>
+    <message>
         <location filename="../../desk/dates_panel.py"/>
         <source>{} (not yet one of the course’s dates)</source>
         <translation>{} (noch kein Bilddatum des Platzes)</translation>
+    </message>
+    <message>
+        <location filename="../../desk/hidden_panel.py"/>
+        <source>{} ({} %)</source>
+        <translation>{} ({} %)</translation>
     </message>
     <message>
         <location filename="../../desk/dates_panel.py"/>
@@ -8689,8 +11314,14 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
     </message>
     <message>
         <location filename="../../desk/dates_panel.py"/>
+        <location filename="../../desk/residuals.py"/>
         <source>{} m</source>
         <translation>{} m</translation>
+    </message>
+    <message>
+        <location filename="../../desk/take_up_dialog.py"/>
+        <source>{} m a pixel</source>
+        <translation>{} m je Pixel</translation>
     </message>
     <message>
         <location filename="../../processing/check_markers.py"/>
@@ -8701,6 +11332,11 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <location filename="../../desk/checks_panel.py"/>
         <source>{} missing</source>
         <translation>{} fehlend</translation>
+    </message>
+    <message>
+        <location filename="../../desk/registering_dialog.py"/>
+        <source>{} more were set aside: their neighbours say otherwise.</source>
+        <translation>{} weitere blieben beiseite: ihre Nachbarn sagen anderes.</translation>
     </message>
     <message>
         <location filename="../../desk/audit_dialog.py"/>
@@ -8723,11 +11359,26 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <translation>{} von „{}“ nicht gespeichert, {}.</translation>
     </message>
     <message>
+        <location filename="../../desk/registering_dialog.py"/>
+        <source>{} on {}</source>
+        <translation>{} auf {}</translation>
+    </message>
+    <message>
         <location filename="../../desk/auditing.py"/>
         <location filename="../../desk/bring_pins.py"/>
         <location filename="../../desk/propose_dialog.py"/>
         <source>{} on, {} from {}</source>
         <translation>{} tief, {} von {}</translation>
+    </message>
+    <message>
+        <location filename="../../processing/make_guide.py"/>
+        <source>{} pages written to {}, {} of them painted anew</source>
+        <translation>{} Seiten nach {} geschrieben, davon {} neu gemalt</translation>
+    </message>
+    <message>
+        <location filename="../../processing/compose_image.py"/>
+        <source>{} pictures made in {}</source>
+        <translation>{} Bilder gemacht in {}</translation>
     </message>
     <message>
         <location filename="../../processing/audit_pins.py"/>
@@ -8755,6 +11406,12 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <translation>{} Blätter nach {} geschrieben</translation>
     </message>
     <message>
+        <location filename="../../desk/composing_dialog.py"/>
+        <source>{} spots stay hidden</source>
+        <translation>{} Stellen bleiben verdeckt</translation>
+    </message>
+    <message>
+        <location filename="../../desk/composing_dialog.py"/>
         <location filename="../../desk/pointer.py"/>
         <source>{} sq {}</source>
         <translation>{} {}²</translation>
@@ -8840,6 +11497,31 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <translation>{}. Jeder Klick setzt eine Ecke; ein Rechtsklick beendet, die Rücktaste nimmt eine zurück, Esc bricht ab.</translation>
     </message>
     <message>
+        <location filename="../../desk/composites.py"/>
+        <source>{}: from which date</source>
+        <translation>{}: aus welchem Datum</translation>
+    </message>
+    <message>
+        <location filename="../../processing/register_images.py"/>
+        <source>{}: lies where it lay, nothing was moved</source>
+        <translation>{}: liegt, wo es lag; nichts wurde bewegt</translation>
+    </message>
+    <message>
+        <location filename="../../desk/composites.py"/>
+        <source>{}: lightened and invented</source>
+        <translation>{}: aufgehellt und erfunden</translation>
+    </message>
+    <message>
+        <location filename="../../processing/register_images.py"/>
+        <source>{}: {:+.3f} m east, {:+.3f} m north ({}), error {}</source>
+        <translation>{}: {:+.3f} m nach Osten, {:+.3f} m nach Norden ({}), Fehler {}</translation>
+    </message>
+    <message>
+        <location filename="../../processing/register_images.py"/>
+        <source>{}: {} features and {} pins moved along, at most {:.2f} m</source>
+        <translation>{}: {} Objekte und {} Lochpositionen sind mitgegangen, höchstens {:.2f} m</translation>
+    </message>
+    <message>
         <location filename="../../processing/measure_course.py"/>
         <source>{}: {} rows</source>
         <translation>{}: {} Zeilen</translation>
@@ -8848,6 +11530,17 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <location filename="../../desk/figures.py"/>
         <source>±</source>
         <translation>±</translation>
+    </message>
+    <message>
+        <location filename="../../desk/registering_dialog.py"/>
+        <source>± (m)</source>
+        <translation>± (m)</translation>
+    </message>
+    <message>
+        <location filename="../../desk/composing_dialog.py"/>
+        <location filename="../../desk/dates_panel.py"/>
+        <source>± {} m</source>
+        <translation>± {} m</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -8860,6 +11553,21 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <location filename="../../store/course_file.py"/>
         <source>“{crs}” is not a coordinate reference system.</source>
         <translation>„{crs}“ ist kein Koordinatenbezugssystem.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/book_figures.py"/>
+        <source>“{event}” asks for no length of hole {hole} for “{flight}” in round {round}.</source>
+        <translation>„{event}“ wünscht für Bahn {hole} keine Länge für „{flight}“ in Runde {round}.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/book_figures.py"/>
+        <source>“{event}” has no pin of round {round} on hole {hole}.</source>
+        <translation>„{event}“ hat auf Bahn {hole} keine Lochposition der Runde {round}.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/expressions.py"/>
+        <source>“{expression}” cannot be worked out: {reason}</source>
+        <translation>„{expression}“ lässt sich nicht ausrechnen: {reason}</translation>
     </message>
     <message>
         <location filename="../../store/vector_source.py"/>
@@ -8882,6 +11590,7 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <translation>„{file}“ ist nicht als OpenStreetMap-Datei lesbar.</translation>
     </message>
     <message>
+        <location filename="../../imagery/composite_file.py"/>
         <location filename="../../imagery/window.py"/>
         <source>“{file}” cannot be written: {reason}.</source>
         <translation>„{file}“ kann nicht geschrieben werden: {reason}.</translation>
@@ -8917,14 +11626,45 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <translation>„{file}“ soll zugleich gelesen und ersetzt werden.</translation>
     </message>
     <message>
+        <location filename="../../imagery/moved_file.py"/>
+        <source>“{folder}” cannot be written to ({reason}).</source>
+        <translation>In „{folder}“ kann nicht geschrieben werden ({reason}).</translation>
+    </message>
+    <message>
         <location filename="../../measure/findings.py"/>
         <source>“{name}”</source>
         <translation>„{name}“</translation>
     </message>
     <message>
+        <location filename="../../guide/expressions.py"/>
+        <source>“{name}” is empty.</source>
+        <translation>„{name}“ ist leer.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/expressions.py"/>
+        <source>“{name}” must be a whole number.</source>
+        <translation>„{name}“ muss eine ganze Zahl sein.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/book.py"/>
         <location filename="../../guide/sheets.py"/>
         <source>“{page}” is no size of a page.</source>
         <translation>„{page}“ ist keine Seitengröße.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/rules.py"/>
+        <source>“{page}” measures {width} x {height} mm; a page with a green may have no more than 107.95 x 177.8 mm (4¼ x 7 in).</source>
+        <translation>„{page}“ misst {width} x {height} mm; eine Seite mit einem Grün darf höchstens 107,95 x 177,8 mm (4¼ x 7 Zoll) haben.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/rules.py"/>
+        <source>“{page}” shows a green at 1:{scale}, larger than 1:480.</source>
+        <translation>„{page}“ zeigt ein Grün im Maßstab 1:{scale}, größer als 1:480.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/page_layouts.py"/>
+        <source>“{part}”: {told}</source>
+        <translation>„{part}“: {told}</translation>
     </message>
     <message>
         <location filename="../../store/recovery.py"/>
@@ -8937,18 +11677,25 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <translation>„{path}“ ist nicht lesbar ({reason}).</translation>
     </message>
     <message>
+        <location filename="../../guide/page_templates.py"/>
+        <location filename="../../imagery/composing.py"/>
+        <location filename="../../imagery/composite_file.py"/>
+        <location filename="../../imagery/hand_masks.py"/>
         <location filename="../../store/course_file.py"/>
         <location filename="../../store/files.py"/>
         <source>“{path}” cannot be written ({reason}).</source>
         <translation>„{path}“ kann nicht geschrieben werden ({reason}).</translation>
     </message>
     <message>
+        <location filename="../../guide/page_painting.py"/>
         <location filename="../../guide/pdf_join.py"/>
         <source>“{path}” could not be written ({reason}).</source>
         <translation>„{path}“ ließ sich nicht schreiben ({reason}).</translation>
     </message>
     <message>
+        <location filename="../../guide/page_pictures.py"/>
         <location filename="../../guide/painted_sheets.py"/>
+        <location filename="../../guide/registrations.py"/>
         <source>“{path}” could not be written.</source>
         <translation>„{path}“ konnte nicht geschrieben werden.</translation>
     </message>
@@ -9033,6 +11780,11 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <location filename="../../desk/measure_dialog.py"/>
         <source>“{}” already holds tables: {}. Replace them?</source>
         <translation>„{}“ enthält schon Tabellen: {}. Ersetzen?</translation>
+    </message>
+    <message>
+        <location filename="../../desk/composites.py"/>
+        <source>“{}” cannot be opened.</source>
+        <translation>„{}“ lässt sich nicht öffnen.</translation>
     </message>
     <message>
         <location filename="../../desk/dates.py"/>

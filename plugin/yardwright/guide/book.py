@@ -1,0 +1,407 @@
+"""The guide as a book: which pages, in which order, called what, leading where; and what it lacks, before
+anything is painted.
+
+Everything of a page is worked out here but its picture, and nothing here needs a layout.
+"""
+
+from dataclasses import dataclass, field, replace
+
+from ..measure.course import measure_hole
+from ..measure.hole import CourseIndex
+from ..measure.pins import pin_rows
+from ..model.errors import Cancelled, YardwrightError
+from ..model.remarks import Remark
+from ..model.words import and_list, say
+from .book_pages import cards, cover, dates_of, imprint, overview, ruled, scorecard
+from .hole_page import SIZES, hole_page
+from .page_design import parts_of
+from .pdf_join import Link
+from .rules import green_scale, image_rights, page_size
+from .sheet_parts import in_two, width_of
+from .sheets import PAGES, pin_sheet
+from .sheets import page_size as size_of
+
+FORMS = ("screen", "pages", "booklet")
+_SIZES = {**PAGES, **SIZES}
+_TITLE_SIZE = 30.0
+_REACH_MM = 3.6
+"""Half of what one touches about a hole's number."""
+
+
+@dataclass(frozen=True)
+class Wanted:
+    """What a guide shall be.
+
+    form: one of FORMS. size: (width, height) of a trimmed page, mm. holes: numbers, () for all. tee_set:
+    whose figures the holes show, "" the longest's. round: whose pins, None for all rounds'. grid: over the
+    greens. dpi: of the pictures. descriptions: ``{hole: text}``, the course's own where there is none.
+    """
+
+    form: str = "screen"
+    size: tuple = SIZES["phone"]
+    holes: tuple = ()
+    tee_set: str = ""
+    round: int = None
+    grid: bool = False
+    dpi: float = 300.0
+    descriptions: dict = field(default_factory=dict)
+
+
+@dataclass(frozen=True)
+class BookPage:
+    """A page. kind: of ``page_design.KINDS``; name: what links call it; title: of its bookmark, "" for a
+    page that goes on; variables, drawings: for its layout; links: ``pdf_join.Link``s; hole: its HolePage,
+    None for other kinds; pictured: whether the image reaches it."""
+
+    kind: str
+    name: str
+    title: str
+    level: int = 0
+    variables: dict = field(default_factory=dict)
+    drawings: dict = field(default_factory=dict)
+    links: tuple = ()
+    hole: object = None
+    pictured: bool = False
+
+
+@dataclass(frozen=True)
+class Book:
+    """A guide before it is painted. remarks: what it lacks, ``Remark``s; broken: ``rules.Broken``."""
+
+    title: str
+    wanted: Wanted
+    pages: tuple
+    remarks: tuple = ()
+    broken: tuple = ()
+
+
+def page_of(text, form):
+    """(width, height) in mm of a key such as ``pocket``, or of ``110 x 180``; "" the usual one of a form.
+
+    >>> page_of("", "screen"), page_of("A6", "pages"), page_of("100 x 160.5", "pages")
+    ((90.0, 195.0), (105.0, 148.0), (100.0, 160.5))
+    """
+    text = str(text or "").strip()
+    if not text:
+        return SIZES["phone" if form == "screen" else "pocket"]
+    key = next((key for key in _SIZES if key.casefold() == text.casefold()), None)
+    if key is not None:
+        return _SIZES[key]
+    parts = text.lower().replace("mm", " ").replace("×", "x").replace(",", ".").split("x")
+    try:
+        size = tuple(float(part) for part in parts)
+    except ValueError:
+        size = ()
+    if len(size) != 2:
+        raise YardwrightError(
+            say("“{page}” is no size of a page.", page=text),
+            say("Choose one of {pages}, or say width x height in mm: 110 x 180.", pages=and_list(_SIZES)),
+        )
+    return size_of(size, 70.0)
+
+
+def plan_book(course, event, wanted, figures, image=None, boxes=None, index=None, progress=None):
+    """The Book of a Course, and of a model Event where there is one.
+
+    figures: a BookFigures. image: a ``book_image.BookImage``, None without pictures. boxes: ``{kind: {id:
+    box}}`` of the templates that are not built in. progress: called with (done, total); False stops with
+    Cancelled. Raises YardwrightError when there is nothing to show, or a page is too small.
+    """
+    return _Plan(course, event, wanted, figures, image, boxes or {}, index, progress).book()
+
+
+class _Plan:
+    """A book while it is being planned."""
+
+    def __init__(self, course, event, wanted, figures, image, boxes, index, progress):
+        self.course, self.event, self.wanted, self.figures = course, event, wanted, figures
+        self.image, self.own_boxes = image, boxes
+        self.index = index or CourseIndex(course)
+        self.progress = progress
+        self.rows = () if event is None else pin_rows(course, event, self.index)[0]
+        self.remarks, self.broken, self.boxes = [], [], {}
+
+    def book(self):
+        holes = self._holes()
+        pins = self._pins()
+        pages = [self._cover(), *self._cards(), *self._overview(), *holes, *pins]
+        if self.wanted.form == "booklet":
+            # Sheets hold four pages; what is left over is better written on than empty.
+            pages += [self._notes(number) for number in range(1, 1 + -(len(pages) + 1) % 4)]
+        pages.append(self._imprint())
+        self._tell_image(holes)
+        named = {page.name for page in pages}
+        pages = [self._finished(page, number, named) for number, page in enumerate(pages, 1)]
+        title = self.event.name if self.event is not None else self.course.name
+        return Book(title, self.wanted, tuple(pages), tuple(dict.fromkeys(self.remarks)), tuple(self.broken))
+
+    # Pages
+
+    def _holes(self):
+        known = [hole.number for hole in self.course.holes]
+        for number in self.wanted.holes:
+            if number not in known:
+                self._remark(say("Hole {number} is not in the course.", number=number), "no_hole")
+        numbers = [number for number in known if number in (self.wanted.holes or known)]
+        if self.event is not None and not self.wanted.holes:
+            numbers = list(self.event.holes_in_play(numbers))
+        pages = []
+        for done, number in enumerate(numbers):
+            if self.progress is not None and self.progress(done, len(numbers)) is False:
+                raise Cancelled
+            try:
+                pages.append(self._hole(number))
+            except YardwrightError as error:
+                if _too_small(error, self.wanted):
+                    raise
+                self._remark(error.what, "no_hole")
+        if not pages:
+            raise YardwrightError(
+                say("The guide has no hole to show. {whats}", whats=" ".join(dict.fromkeys(self.remarks))),
+                say("Draw a hole’s line of play, its tee and its green first."),
+            )
+        return pages
+
+    def _hole(self, number):
+        hole, wanted = self.course.hole(number), self.wanted
+        text = wanted.descriptions.get(number, hole.description)
+        tables = measure_hole(self.course, number, self.index)
+        made = hole_page(
+            self.course,
+            self.index,
+            number,
+            self.event,
+            wanted.size,
+            wanted.form,
+            wanted.tee_set,
+            wanted.round,
+            wanted.grid,
+            description=text,
+            credit=self.image.named if self.image is not None else "",
+            dpi=wanted.dpi,
+            rows=self.rows,
+            frames=self.own_boxes.get("hole"),
+            tables=tables,
+        )
+        title = say("Hole {number}", number=number)
+        if hole.name:
+            title = say("{number} {name}", number=number, name=hole.name)
+        self.remarks += made.remarks
+        if not text.strip():
+            self._remark(say("hole {number} has no description", number=number), "no_description")
+        pictured = self.image is not None and self.image.shows(made.plan)
+        if not pictured:
+            self._remark(say("the image does not reach hole {number}", number=number), "no_picture")
+        with_green = bool(tables.get("greens")) and tables["greens"][0].depth is not None
+        self.broken += green_scale(title, made.plan.scale if with_green else None)
+        self.broken += page_size(title, wanted.size, int(with_green), wanted.form)
+        return BookPage(
+            "hole",
+            f"hole-{number}",
+            title,
+            1,
+            {"hole_number": number, "credit": made.texts["credit"]},
+            made.drawings,
+            hole=made,
+            pictured=pictured,
+        )
+
+    def _pins(self):
+        if self.event is None:
+            return []
+        numbers = [one.number for one in self.event.rounds if self.wanted.round in (None, one.number)]
+        pages = []
+        for number in numbers:
+            if not any(row.round == number for row in self.rows):
+                self._remark(say("round {number} has no pin yet", number=number), "no_pin")
+                continue
+            try:
+                pages += self._pins_of(number)
+            except YardwrightError as error:
+                self._remark(error.what, "no_pin")
+        return pages
+
+    def _pins_of(self, number):
+        size = self.wanted.size
+        sheet = pin_sheet(self.course, self.event, number, self.rows, size, self.index)
+        self.remarks += [
+            Remark(say("round {round}: {remark}", round=number, remark=remark), remark.code)
+            for remark in sheet.remarks
+            if remark.code != "page_size"
+        ]
+        title = say("Pins, round {number}", number=number)
+        self.broken += green_scale(title, sheet.scale)
+        pages = []
+        for place, page in enumerate(sheet.pages):
+            greens = {spot.hole for spot in page.places}
+            self.broken += page_size(title, size, len(greens), self.wanted.form)
+            links = [_about(self._box("pins", "pins"), page, hole) for hole in sorted(greens)]
+            pages.append(
+                BookPage(
+                    "pins",
+                    f"pins-{number}-{place + 1}",
+                    "" if place else title,
+                    0,
+                    {"heading": title},
+                    {"pins": page},
+                    tuple(links),
+                )
+            )
+        return pages
+
+    def _cover(self):
+        _, _, wide, high = self._box("cover", "cover")
+        event, title = self.event, self.course.name
+        if width_of(title, _TITLE_SIZE, True) > self._box("cover", "title")[2]:
+            title = "\n".join(in_two(title, _TITLE_SIZE))
+        return BookPage(
+            "cover",
+            "cover",
+            say("Cover"),
+            0,
+            {
+                "title": title,
+                "subtitle": say("Yardage guide"),
+                "event": event.name if event is not None else "",
+                "dates": dates_of(event) if event is not None else "",
+                "host": "",
+            },
+            {"cover": cover(self.course, wide, high)},
+        )
+
+    def _overview(self):
+        left, top, wide, high = self._box("overview", "overview")
+        drawing = overview(self.course, wide, high)
+        links = [
+            Link(
+                (
+                    left + spot.x - _REACH_MM,
+                    top + spot.y - _REACH_MM,
+                    left + spot.x + _REACH_MM,
+                    top + spot.y + _REACH_MM,
+                ),
+                f"hole-{spot.hole}",
+            )
+            for spot in drawing.places
+        ]
+        title = say("The course")
+        variables = {"heading": self.course.name, "credit": ""}
+        return [BookPage("overview", "overview", title, 0, variables, {"overview": drawing}, tuple(links))]
+
+    def _cards(self):
+        left, top, wide, high = self._box("scorecard", "scorecard")
+        pages = []
+        made = cards(self.course, self.event, self.figures)
+        if not any(columns for _, columns, _ in made):
+            self._remark(say("no length is measured: the guide has no scorecard"), "no_card")
+            return []
+        for card, (title, columns, rows) in enumerate(made, 1):
+            for place, drawing in enumerate(scorecard(self.course, columns, rows, wide, high)):
+                steps = [spot.y for spot in drawing.places]
+                half = min((b - a for a, b in zip(steps, steps[1:])), default=8.0) / 2
+                links = tuple(
+                    Link((left, top + spot.y - half, left + wide, top + spot.y + half), f"hole-{spot.hole}")
+                    for spot in drawing.places
+                )
+                pages.append(
+                    BookPage(
+                        "scorecard",
+                        f"scorecard-{card}-{place + 1}",
+                        "" if place else title,
+                        0,
+                        {"heading": title},
+                        {"scorecard": drawing},
+                        links,
+                    )
+                )
+        return pages
+
+    def _notes(self, number):
+        _, _, wide, high = self._box("notes", "lines")
+        heading = say("Notes")
+        title = "" if number > 1 else heading
+        drawings = {"lines": ruled(wide, high)}
+        return BookPage("notes", f"notes-{number}", title, 0, {"heading": heading}, drawings)
+
+    def _imprint(self):
+        credit = [self.image.credit] if self.image is not None and self.image.credit else []
+        heading = say("Imprint")
+        text = imprint(self.course, self.event, credit)
+        return BookPage("text", "imprint", heading, 0, {"heading": heading, "text": text})
+
+    def _finished(self, page, number, named):
+        """A page with its number, and with those of its links that lead somewhere."""
+        links = [link for link in page.links if link.to in named]
+        if page.kind == "hole":
+            links += self._links_of(page, named)
+        return replace(page, links=tuple(links), variables={**page.variables, "book_page": number})
+
+    def _links_of(self, page, named):
+        """From a hole back to the map, and from its green to the pins."""
+        frames = page.hole.frames
+        links = [Link(_corners(frames["number"]), "overview")]
+        for name in sorted(named):
+            if name.startswith("pins-"):
+                links.append(Link(_corners(frames["green"]), name))
+                break
+        return links
+
+    # What is said
+
+    def _tell_image(self, holes):
+        image = self.image
+        if image is None:
+            return
+        titles = [page.title for page in holes if page.pictured]
+        barred = image.name if image.may_be_printed is False else None
+        self.broken += image_rights(barred, titles, self.wanted.form)
+        if not image.credit:
+            self._remark(say("nobody is named for the image “{image}”", image=image.name), "no_credit")
+        if image.may_be_printed is None and self.wanted.form != "screen":
+            text = say(
+                "whether the image “{image}” may be printed is not known: it is none of the course’s dates",
+                image=image.name,
+            )
+            self._remark(text, "not_known")
+
+    def _remark(self, text, code):
+        self.remarks.append(Remark(text, code))
+
+    def _box(self, kind, part):
+        """The box of a page's part: the template's own, else the built-in one."""
+        if kind not in self.boxes:
+            built = {one.id: one.box for one in parts_of(kind, self.wanted.size)}
+            self.boxes[kind] = {**built, **self.own_boxes.get(kind, {})}
+        return self.boxes[kind][part]
+
+
+def _too_small(error, wanted):
+    """Whether it is the page that is wrong, and not the hole: then no hole fits it."""
+    from .hole_page import hole_page_frames
+
+    try:
+        hole_page_frames(wanted.size, wanted.form)
+    except YardwrightError:
+        return True
+    return False
+
+
+def _corners(frame):
+    left, top, width, height = frame
+    return left, top, left + width, top + height
+
+
+def _about(frame, page, hole):
+    """A Link about what a page of pins shows of a hole, to its page."""
+    spots = [spot for spot in page.places if spot.hole == hole]
+    left, top = frame[0], frame[1]
+    xs, ys = [spot.x for spot in spots], [spot.y for spot in spots]
+    return Link(
+        (
+            left + max(min(xs) - 6.0, 0.0),
+            top + max(min(ys) - 4.0, 0.0),
+            left + min(max(xs) + 6.0, page.width),
+            top + min(max(ys) + 4.0, page.height),
+        ),
+        f"hole-{hole}",
+    )

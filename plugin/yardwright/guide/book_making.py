@@ -1,0 +1,227 @@
+"""A planned guide brought to paper: page by page through QGIS's layouts, painted anew only where something
+changed, then joined or imposed."""
+
+import tempfile
+from contextlib import contextmanager
+from dataclasses import dataclass, replace
+
+from qgis.core import QgsExpressionContext, QgsExpressionContextUtils, QgsProject
+
+from ..imagery.image import OutsideImage
+from ..imagery.margins import KINDS as OUTLINED
+from ..imagery.margins import STRENGTH
+from ..measure.hole import CourseIndex
+from ..model.errors import Cancelled
+from ..model.remarks import Remark
+from ..model.words import say
+from .book import plan_book
+from .book_figures import BookFigures, made_of
+from .drawing import BARE, Plate
+from .expressions import add_expressions, worked_out
+from .hole_page import frames_in_pixels
+from .page_cache import PageCache, key_of, page_key
+from .page_layouts import PageContent, frames_of, layout_of
+from .page_painting import FORMS, paint_page
+from .page_templates import empty_layout, template_of
+from .pdf_join import BookInfo, Leaf, impose, join
+from .retouching import Retouch
+from .rules import stop_for
+
+KINDS = ("cover", "scorecard", "overview", "hole", "pins", "notes", "text")
+"""The kinds of pages that a guide has."""
+
+_HOLE_PARTS = ("picture", "overlay", "ladder", "green", "head", "notes", "foot")
+
+
+@dataclass(frozen=True)
+class Binding:
+    """How pages are put together. marks: crop marks; paper_mm: thickness of the paper of a booklet; flip: the
+    edge its sheets are turned about, ``short`` or ``long``. language: such as ``en``."""
+
+    marks: bool = False
+    paper_mm: float = 0.0
+    flip: str = "short"
+    language: str = ""
+
+
+class GuideMaker:
+    """Makes the guide of a Course whose file lies at ``place``, in QGIS's main thread.
+
+    event: a model Event or None. image: a ``book_image.BookImage`` or None. cache: a PageCache, None for the
+    user's own. After ``write``, remarks holds what was found out while pages were made.
+    """
+
+    def __init__(self, course, place, event=None, image=None, cache=None):
+        self.course, self.place, self.event, self.image = course, place, event, image
+        self.cache = PageCache() if cache is None else cache
+        self.index = CourseIndex(course)
+        self.figures = BookFigures(course, () if event is None else (event,), self.index)
+        self.remarks = []
+        self._templates = {}
+        self._of_course = None
+
+    def plan(self, wanted, progress=None):
+        """The Book, as ``book.plan_book`` has it, with the course's own templates."""
+        self._templates = {kind: self._template(kind, wanted) for kind in KINDS}
+        boxes = {
+            kind: frames_of(empty_layout(QgsProject.instance(), template))
+            for kind, template in self._templates.items()
+            if template.data
+        }
+        with self._expressions():
+            descriptions, told = self._descriptions()
+            book = plan_book(
+                self.course,
+                self.event,
+                replace(wanted, descriptions=descriptions),
+                self.figures,
+                self.image,
+                boxes,
+                self.index,
+                progress,
+            )
+        kept = [remark for template in self._templates.values() for remark in template.remarks]
+        return replace(book, remarks=tuple(dict.fromkeys([*kept, *told, *book.remarks])))
+
+    def write(self, book, path, binding=None, rules_off=(), progress=None):
+        """Write a planned Book as a PDF; what was at ``path`` stays until all is there.
+
+        rules_off: keys of ``rules.RULES`` that do not apply. progress: called with (done, total) pages; when
+        it returns False, Cancelled is raised. Raises YardwrightError for a rule that is broken, and when the
+        file cannot be written.
+        """
+        stop_for(book.broken, rules_off)
+        self.remarks = []
+        leaves = []
+        total = len(book.pages) + 1
+        with self._expressions():
+            for page in book.pages:
+                _go_on(progress, len(leaves), total)
+                leaves.append(self._leaf(book, page, progress))
+        _go_on(progress, len(leaves), total)
+        self._bind(book, leaves, path, binding or Binding(), _going(progress))
+        self.cache.keep_small()
+
+    def _bind(self, book, leaves, path, binding, progress):
+        info = BookInfo(
+            title=say("{title}: yardage guide", title=book.title),
+            subject=self.course.name,
+            language=binding.language,
+        )
+        if book.wanted.form == "booklet":
+            creep, flip = binding.paper_mm, binding.flip
+            impose(leaves, path, info, None, creep, flip, binding.marks, progress)
+        else:
+            join(leaves, path, info, binding.marks, progress)
+
+    # Pages
+
+    def _leaf(self, book, page, progress):
+        form = FORMS[book.wanted.form]
+        template = self._templates[page.kind]
+        content = self._content(page)
+        key = page_key(template, content, form)
+
+        def make(path):
+            self._paint(template, content, page, form, path, progress)
+
+        before = self.cache.made
+        path = self.cache.page(key, make)
+        if self.cache.made == before:
+            # What is wrong with its texts is told again, though nothing is painted.
+            layout_of(QgsProject.instance(), template, PageContent(content.variables), self.remarks)
+        return Leaf(
+            path,
+            page.title,
+            page.level,
+            page.name,
+            page.links,
+            form.bleed_mm,
+            tuple(book.wanted.size),
+        )
+
+    def _content(self, page):
+        own = key_of(self.course, self.event) if self._templates[page.kind].data else ""
+        # As text, for that is many times quicker than to take drawings apart.
+        about = repr(sorted(page.drawings.items())), own
+        if page.hole is not None and page.pictured:
+            plan = page.hole.plan
+            grid = plan.grid
+            about = (
+                *about,
+                (grid.geotransform, grid.width, grid.height, plan.panel.dpi, self.image.stamp, STRENGTH),
+                [(one.kind, one.geometry) for one in self._outlined(plan)],
+            )
+        return PageContent(page.variables, {}, page.drawings, about)
+
+    def _outlined(self, plan):
+        corners = plan.grid.corners()
+        within = self.index.within((*corners.min(axis=0), *corners.max(axis=0)))
+        return [one for one in within if one.kind in OUTLINED]
+
+    def _paint(self, template, content, page, form, path, progress):
+        with tempfile.TemporaryDirectory(prefix="yardwright-") as folder:
+            if page.hole is not None:
+                content = self._pictured(content, page, folder, progress)
+            layout = layout_of(QgsProject.instance(), template, content, self.remarks)
+            paint_page(layout, path, form)
+
+    def _pictured(self, content, page, folder, progress):
+        """A hole's content with its picture, or with a word that there is none."""
+        plan = page.hole.plan
+        if page.pictured:
+            retouch = Retouch(STRENGTH).of(plan, self._outlined(plan), ())
+            try:
+                made, told = self.image.picture(plan, folder, retouch, _going(progress))
+            except OutsideImage as error:
+                self.remarks.append(Remark(f"{page.title}: {error}", "no_picture"))
+            else:
+                self.remarks += [Remark(f"{page.title}: {remark}", "image") for remark in told]
+                return replace(content, pictures={"picture": made})
+        overlay = content.drawings["overlay"]
+        plate = Plate(((BARE, say("no image of this hole")),), 7.0)
+        items = (*overlay.items, *plate.items(overlay.width / 2, overlay.height - 6.0, "lacking"))
+        drawings = {**content.drawings, "overlay": replace(overlay, items=items)}
+        return replace(content, drawings=drawings)
+
+    def _template(self, kind, wanted):
+        frames = None
+        if kind == "hole":
+            found = frames_in_pixels(wanted.size, wanted.form, wanted.dpi)
+            frames = {name: found[name] for name in _HOLE_PARTS}
+        return template_of(kind, self.place, wanted.size, frames)
+
+    # Expressions
+
+    @contextmanager
+    def _expressions(self):
+        """While it runs, expressions know the functions, and look into this course."""
+        take_away = add_expressions()
+        try:
+            with made_of(self.figures):
+                yield
+        finally:
+            take_away()
+
+    def _descriptions(self):
+        """``({hole: text}, remarks)``, the figures in them worked out."""
+        context = QgsExpressionContext()
+        context.appendScope(QgsExpressionContextUtils.globalScope())
+        made, remarks = {}, []
+        for hole in self.course.holes:
+            made[hole.number], errors = worked_out(hole.description, context)
+            remarks += [
+                Remark(say("hole {number}: {error}", number=hole.number, error=error), "expression")
+                for error in errors
+            ]
+        return made, remarks
+
+
+def _go_on(progress, done, total):
+    if progress is not None and progress(done, total) is False:
+        raise Cancelled
+
+
+def _going(progress):
+    """The progress of a picture, which only asks whether to go on."""
+    return None if progress is None else lambda done, total: progress(None, None) is not False
