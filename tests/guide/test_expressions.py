@@ -84,6 +84,8 @@ def refusal(text):
         ("to_reach(1, 'Back', 'Ness')", 201),
         ("to_clear(1, 'Back', 'ness ')", 210),
         ("to_clear(1, 'Front', 'Ness')", 170),
+        ("to_enter(1, 'Back', 'Ness')", 201),
+        ("to_leave(1, 'Front', 'Ness')", 170),
         ("to_front(1, 'Back')", 385),
         ("to_middle(1, 'Back')", 400),
         ("to_back(1, 'Back')", 415),

@@ -75,7 +75,8 @@ class BookFigures:
         return self._told(getattr(rows[0], where), rows[0].remark, number)
 
     def to_feature(self, number, tee_set, label, where):
-        """From the tee to ``reach`` or ``clear`` what is called ``label``; of several the nearest."""
+        """From the tee to ``reach`` or ``clear`` what is called ``label``, or along the line of play to where
+        it begins to ``enter`` or ``leave`` it; of several the nearest."""
         rows = [row for row in self._from_tee(number, tee_set) if row.kind != "green"]
         named = [row for row in rows if _same(row.label, label)]
         if not named:

@@ -134,6 +134,24 @@ FUNCTIONS = (
         "249",
     ),
     Function(
+        "to_enter",
+        (_HOLE, _TEE_SET, _LABEL),
+        to_say("From the tee along the line of play to where it enters what bears a label."),
+        "to_enter(7, 'Blue', 'Burn')",
+        lambda book, hole, tee_set, label: book.to_feature(hole, tee_set, label, "enter"),
+        "212",
+    ),
+    Function(
+        "to_leave",
+        (_HOLE, _TEE_SET, _LABEL),
+        to_say(
+            "From the tee along the line of play to where it leaves what bears a label: what it must carry."
+        ),
+        "to_leave(7, 'Blue', 'Burn')",
+        lambda book, hole, tee_set, label: book.to_feature(hole, tee_set, label, "leave"),
+        "221",
+    ),
+    Function(
         "to_front",
         (_HOLE, _TEE_SET),
         to_say("From the tee to the green’s front."),

@@ -2431,6 +2431,16 @@
     </message>
     <message>
         <location filename="../../guide/expressions.py"/>
+        <source>From the tee along the line of play to where it enters what bears a label.</source>
+        <translation>Vom Abschlag auf der Spiellinie bis dahin, wo sie in das so Benannte eintritt.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/expressions.py"/>
+        <source>From the tee along the line of play to where it leaves what bears a label: what it must carry.</source>
+        <translation>Vom Abschlag auf der Spiellinie bis dahin, wo sie das so Benannte verlässt: was zu überfliegen ist.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/expressions.py"/>
         <source>From the tee to the green’s back.</source>
         <translation>Vom Abschlag bis zum Ende des Grüns.</translation>
     </message>
