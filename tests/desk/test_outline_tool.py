@@ -226,10 +226,12 @@ def test_what_is_guessed_is_dashed_and_marks_it_partly_hidden(drawing, hand, tmp
     assert {guess for guess, _ in stretches} == {True, False}
     lengths = [np.hypot(*np.diff(places, axis=0).T).sum() for guess, places in stretches if guess]
     assert sum(lengths) / found.polygon().length == pytest.approx(found.share_doubtful(), abs=0.05)
-    assert "dashed" in drawing.iface.bar.messages[0]
+    (item,) = drawing.iface.bar.items
+    assert "dashed" in item.text()
     hand.key(Qt.Key.Key_Return)
     (row,) = new_rows(drawing.in_hand.layer("bunker"))
     assert (row["view"] == "partly hidden") == (found.share_doubtful() >= 0.25)
+    assert drawing.iface.bar.items == []  # what was said of the proposal goes with it
     assert row["view"] == "partly hidden" and "partly hidden" in drawing.iface.bar.messages[-1]
 
 

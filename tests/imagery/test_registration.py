@@ -4,6 +4,7 @@ import math
 import os
 from contextlib import ExitStack
 from dataclasses import replace
+from functools import cache
 from pathlib import Path
 
 import numpy as np
@@ -168,16 +169,14 @@ def test_a_base_that_is_moved_itself_counts_as_it_lies(painted, extent, summer):
 # --- moves made up -------------------------------------------------------------------------------------
 
 
-@pytest.mark.parametrize(
-    "move", [Move(11.3, -9.6), Move(-0.13, 0.08), Move(0.0, 14.0)], ids=["far", "near", "edge"]
-)
+@pytest.mark.parametrize("move", [Move(11.3, -9.6), Move(0.0, 14.0)], ids=["far", "edge"])
 def test_shifts_of_all_sizes(summer, extent, tmp_path, move):
     found = register(summer, beside(summer, move, tmp_path / "other.tif"), extent, CRS)
     assert found.kind == "shift"
     assert np.abs(off(found.move, move, extent)).max() < 0.1 * PIXEL
 
 
-@pytest.mark.parametrize("turn, stretch", [(0.25, 1.0), (-0.1, 1.004), (0.6, 0.997)])
+@pytest.mark.parametrize("turn, stretch", [(-0.1, 1.004), (0.6, 0.997)])
 def test_a_turn_and_a_stretch_are_found(summer, extent, tmp_path, turn, stretch):
     about = ((extent[0] + extent[2]) / 2 + 30, (extent[1] + extent[3]) / 2 - 12)
     move = Move(1.4, -0.8, turn, stretch, about)
@@ -477,6 +476,11 @@ def real_pair(name):
     return (*dates, (g[0], g[3] - 40, g[0] + 40, g[3]))
 
 
+@cache
+def registered(name):
+    return register(*real_pair(name), "EPSG:32611")
+
+
 def by_another(base, other, extent):
     """The shift by scikit-image’s phase correlation of the gradients' directions, metres east and north."""
     from skimage.registration import phase_cross_correlation
@@ -493,7 +497,7 @@ def by_another(base, other, extent):
 @pytest.mark.parametrize("name", STEADY)
 def test_a_real_pair_against_another_library(name):
     base, other, extent = real_pair(name)
-    found = register(base, other, extent, "EPSG:32611")
+    found = registered(name)
     middle = [((extent[0] + extent[2]) / 2, (extent[1] + extent[3]) / 2)]
     moved = (middle - found.move.back(middle))[0]
     assert moved == pytest.approx(by_another(base, other, extent), abs=0.03)
@@ -504,8 +508,7 @@ def test_a_real_pair_against_another_library(name):
 @pytest.mark.parametrize("name", ["SJER_003", "SJER_006", "SJER_012", "SJER_021", "SJER_054", "SJER_061"])
 def test_halves_of_a_real_pair_agree(name):
     """Every other tie against the rest, by what the move leaves at each: 0.3 px of 0.1 m."""
-    found = register(*real_pair(name), "EPSG:32611")
-    left = np.array([(tie.off_east, tie.off_north) for tie in found.ties if tie.role != "outlier"])
+    left = np.array([(tie.off_east, tie.off_north) for tie in registered(name).ties if tie.role != "outlier"])
     assert np.abs(left[::2].mean(axis=0) - left[1::2].mean(axis=0)).max() < 0.03
 
 
@@ -519,12 +522,12 @@ def test_two_flights_in_one_picture_are_told_apart():
         found = register(base, other, half, "EPSG:32611")
         assert (found.move.east, found.move.north) == pytest.approx(by_another(base, other, half), abs=0.03)
         errors.append(found.rmse)
-    assert register(base, other, (x0, y0, x1, y1), "EPSG:32611").rmse > 2 * max(errors)
+    assert registered("SJER_006").rmse > 2 * max(errors)
 
 
 @real
 def test_real_pictures_of_different_ground_are_not_alike(tmp_path):
-    names = sorted(os.listdir(REAL / "2017"))
+    names = sorted(os.listdir(REAL / "2017"))[:4]
     dates = []
     for name in names:
         pixels = gdal.Open(str(REAL / "2017" / name)).ReadAsArray()[:3]

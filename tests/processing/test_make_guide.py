@@ -315,8 +315,7 @@ def test_the_green_stands_at_the_scale_that_is_printed(known, image, tmp_path):
     spots = {one.symbol: one for one in page.drawings["pins"].places if one.hole == 1}
     foot = " ".join(one.text for one in page.drawings["pins"].items if getattr(one, "about", "") == "foot")
     scale = float(re.search(r"1:(\d+)", foot)[1])
-    depth = abs(spots["front"].y - spots["back"].y) if "front" in spots else None
-    if depth is not None:
-        assert depth * scale / 1000 == pytest.approx(30 * 0.9144, rel=0.002)
+    depth = abs(spots["front"].y - spots["back"].y)
+    assert depth * scale / 1000 == pytest.approx(30 * 0.9144, rel=0.002)
     assert scale >= 480
     assert book.broken == ()

@@ -12,7 +12,8 @@ from qgis.core import (
     QgsWkbTypes,
 )
 from qgis.gui import QgsMapTool, QgsRubberBand
-from qgis.PyQt.QtCore import Qt, pyqtSignal
+from qgis.PyQt import sip
+from qgis.PyQt.QtCore import Qt, QTimer, pyqtSignal
 from qgis.PyQt.QtGui import QColor
 
 from ..model.errors import YardwrightError
@@ -29,6 +30,9 @@ _STEP_M = 0.1
 _HIDDEN_FROM = 0.25
 """From this share of a margin that is guessed on, a thing counts as partly hidden."""
 _TOLD_S = 8
+_AFTER_MS = 60
+"""So long after a search what it found is told: older versions of QGIS tell first that a task has ended, and
+would lay that over it."""
 
 
 class OutlineTool(QgsMapTool):
@@ -54,6 +58,7 @@ class OutlineTool(QgsMapTool):
         self._seen_in = ""
         self._bands = []
         self._hinted = False
+        self._told = None
         self.setCursor(Qt.CursorShape.CrossCursor)
 
     # What QGIS calls
@@ -136,7 +141,11 @@ class OutlineTool(QgsMapTool):
 
             dates = [date_id for _, _, date_id in images]
             title = tr("Yardwright: outlining")
-            self._work = Work(title, work, lambda done: self._looked(done, dates)).begin()
+
+            def done(ended):
+                QTimer.singleShot(_AFTER_MS, lambda: self._looked(ended, dates))
+
+            self._work = Work(title, work, done).begin()
             self.setCursor(Qt.CursorShape.BusyCursor)
 
     def _in_course(self, place):
@@ -223,7 +232,14 @@ class OutlineTool(QgsMapTool):
             self._hinted = True
         if said:
             bar = self.in_hand.iface.messageBar()
-            bar.pushMessage("Yardwright", " ".join(said), Qgis.MessageLevel.Info, _TOLD_S)
+            self._told = bar.createMessage("Yardwright", " ".join(said))
+            bar.pushWidget(self._told, Qgis.MessageLevel.Info, _TOLD_S)
+
+    def _untell(self):
+        """Take away what was said of a proposal that is gone, if it still stands there."""
+        told, self._told = self._told, None
+        if told is not None and not sip.isdeleted(told):
+            self.in_hand.iface.messageBar().popWidget(told)
 
     # The proposal
 
@@ -234,6 +250,7 @@ class OutlineTool(QgsMapTool):
             work.cancel()
             self.setCursor(Qt.CursorShape.CrossCursor)
         self.proposal = self._polygon = None
+        self._untell()
         self._show()
 
     def let_go(self):

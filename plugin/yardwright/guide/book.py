@@ -4,9 +4,9 @@ anything is painted.
 Everything of a page is worked out here but its picture, and nothing here needs a layout.
 """
 
+from collections import OrderedDict
 from dataclasses import dataclass, field, replace
 
-from ..measure.course import measure_hole
 from ..measure.hole import CourseIndex
 from ..measure.pins import pin_rows
 from ..model.errors import Cancelled, YardwrightError
@@ -14,6 +14,7 @@ from ..model.remarks import Remark
 from ..model.words import and_list, say
 from .book_pages import cards, cover, dates_of, imprint, overview, ruled, scorecard
 from .hole_page import SIZES, hole_page
+from .page_cache import key_of
 from .page_design import parts_of
 from .pdf_join import Link
 from .rules import green_scale, image_rights, page_size
@@ -23,6 +24,9 @@ from .sheets import page_size as size_of
 
 FORMS = ("screen", "pages", "booklet")
 _SIZES = {**PAGES, **SIZES}
+_MOST_KEPT = 60
+_kept = OrderedDict()
+"""The holes' pages of the last guides: after a change of one pin the others need not be worked out again."""
 _TITLE_SIZE = 30.0
 _REACH_MM = 3.6
 """Half of what one touches about a hole's number."""
@@ -118,6 +122,7 @@ class _Plan:
         self.image, self.own_boxes = image, boxes
         self.index = index or CourseIndex(course)
         self.progress = progress
+        self.key = key_of(course)
         self.rows = () if event is None else pin_rows(course, event, self.index)[0]
         self.remarks, self.broken, self.boxes = [], [], {}
 
@@ -165,24 +170,8 @@ class _Plan:
     def _hole(self, number):
         hole, wanted = self.course.hole(number), self.wanted
         text = wanted.descriptions.get(number, hole.description)
-        tables = measure_hole(self.course, number, self.index)
-        made = hole_page(
-            self.course,
-            self.index,
-            number,
-            self.event,
-            wanted.size,
-            wanted.form,
-            wanted.tee_set,
-            wanted.round,
-            wanted.grid,
-            description=text,
-            credit=self.image.named if self.image is not None else "",
-            dpi=wanted.dpi,
-            rows=self.rows,
-            frames=self.own_boxes.get("hole"),
-            tables=tables,
-        )
+        tables = self.figures.tables(number)
+        made = self._made(number, text, tables)
         title = say("Hole {number}", number=number)
         if hole.name:
             title = say("{number} {name}", number=number, name=hole.name)
@@ -205,6 +194,42 @@ class _Plan:
             hole=made,
             pictured=pictured,
         )
+
+    def _made(self, number, text, tables):
+        """The HolePage, the one of an earlier guide where all that it shows is as it was."""
+        wanted, event = self.wanted, self.event
+        rows = [row for row in self.rows if row.hole == number]
+        credit = self.image.named if self.image is not None else ""
+        frames = self.own_boxes.get("hole")
+        event_but_pins = None if event is None else replace(event, pins=())
+        asked = replace(wanted, holes=(), descriptions={})
+        # A word of the page stands for the language that it is in.
+        language = say("Hole {number}", number=number)
+        key = key_of(self.key, number, rows, event_but_pins, asked, text, credit, frames, language)
+        if key in _kept:
+            _kept.move_to_end(key)
+            return _kept[key]
+        made = hole_page(
+            self.course,
+            self.index,
+            number,
+            event,
+            wanted.size,
+            wanted.form,
+            wanted.tee_set,
+            wanted.round,
+            wanted.grid,
+            description=text,
+            credit=credit,
+            dpi=wanted.dpi,
+            rows=rows,
+            frames=frames,
+            tables=tables,
+        )
+        _kept[key] = made
+        while len(_kept) > _MOST_KEPT:
+            _kept.popitem(last=False)
+        return made
 
     def _pins(self):
         if self.event is None:

@@ -96,14 +96,18 @@ class BookFigures:
         self.length(number, tee_set)  # says which sets there are
         return [row for row in self._rows(number, "distances") if _same(row.tee_set, tee_set)]
 
-    def _rows(self, number, table):
+    def tables(self, number):
+        """All tables of a hole as ``measure_hole`` gives them. Raises NotThere."""
         from ..measure.course import measure_hole
 
         self.hole(number)
         with self._lock:
             if number not in self._tables:
                 self._tables[number] = measure_hole(self.course, number, self._of_course())
-            return self._tables[number].get(table, ())
+            return self._tables[number]
+
+    def _rows(self, number, table):
+        return self.tables(number).get(table, ())
 
     def _of_course(self):
         if self._index is None:

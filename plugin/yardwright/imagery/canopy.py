@@ -5,7 +5,7 @@ from scipy.ndimage import find_objects, label
 
 from .patches import grown, holding, mean_about, opened, shrunk
 
-_ROUGH = 0.065
+_ROUGH = 0.048
 _CLOUD_M = 6.0
 _GRAIN, _SOFT = 0.02, 0.04
 
@@ -17,21 +17,26 @@ def roughness(bright, gsd):
     return mean_about(fine, max(3, round(2.5 / gsd)))
 
 
-def standing(rough, gsd, woods=None):
-    """Where crowns stand: (h, w) bool. rough: [(h, w) float32, ...] of every date. woods: where they are
-    drawn, or None.
+def standing(rough, pale, gsd, woods=None, open_ground=None):
+    """Where crowns stand: (h, w) bool. rough: [(h, w) float32, ...] of every date. pale: what every date
+    shows much brighter than turf: sand, paths. woods: where they are drawn; open_ground: where nothing
+    stands, though they may hang over it; None where not drawn.
 
     A crown is rough on every date, the margin of a shadow on its own one only.
     """
     ordered = np.sort(np.stack(rough), axis=0)
     most = ordered[(len(rough) - 1) // 2]
+    most[grown(pale, max(1, round(2.0 / gsd)))] = 0
+    # Over five metres other margins are too narrow to count.
+    most = mean_about(most, max(3, round(5.0 / gsd)))
     # The mean over a square reaches half its side beyond the crown.
-    reach = max(1, round(0.9 / gsd))
-    found = shrunk(most > _ROUGH, reach)
-    found = opened(found, reach)
+    found = opened(shrunk(most > _ROUGH, max(1, round(1.2 / gsd))), max(1, round(0.9 / gsd)))
     found = holding(found, found, max(4, round(8.0 / gsd**2)))
     if woods is not None:
+        # Drawn woods need no help but where their crowns reach over the ground of play.
         found &= grown(woods, max(1, round(4.0 / gsd)))
+        if open_ground is not None:
+            found &= open_ground
         found |= woods
     return found
 

@@ -16,6 +16,7 @@ _NEAR = 14  # cells either way over which the likeness of two dates is averaged
 _ABOUT = 4
 _ODD = 10.0  # grey values
 _DIM = 0.78
+_STRANGE = 0.3
 _LEAST_DROP = 0.2  # of the drop that deep shade makes
 _EDGE = 0.05  # the weight of a cell beside what is hidden, for shade fades out beyond its mask
 
@@ -88,16 +89,15 @@ class Choices:
     """What was decided for the cells.
 
     order: (h, w, others) of indices of the other dates, the likest first. gain, level: for each other date,
-    what its matched colours are taken times, and what is added then, (h, w, 3). dim: for each other date,
-    (h, w) bool where it is in shade itself. light: the Light of the base's shade, None where it has none.
-    lit: (h, w, 3) what the sun would show. more: (h, w, 3) what is added to lightened shade.
-    """
+    what its matched colours are taken times, and what is added then, (h, w, 3). unfit: for each other date,
+    (h, w) bool where it does not show the ground either. light: the Light of the base's shade, None where it
+    has none. lit: (h, w, 3) what the sun would show. more: (h, w, 3) what is added to lightened shade."""
 
     size: int
     order: object
     level: tuple
     gain: tuple
-    dim: tuple
+    unfit: tuple
     light: object
     lit: object
     more: object
@@ -106,10 +106,9 @@ class Choices:
 def choose(tally, matches, gains, black, plain):
     """The Choices of a Tally.
 
-    matches, gains: of each other date the Match to the base, and how much stronger its texture has to be
-    made to be the base's. black: (3,) the base's. plain: (h, w) bool, the cells where nothing stands: only of
-    those does one tell what the next is like.
-    """
+    matches, gains: of each other date the Match to the base, and how much stronger its texture has to be made
+    to be the base's. black: (3,) the base's. plain: (h, w) bool, the cells where nothing stands: only of
+    those does one tell what the next is like."""
     area = tally.size * tally.size
     away = np.where(grown(tally.need > 0, 1), _EDGE, 1.0).astype(np.float32)
     levels, unlike = [], []
@@ -125,33 +124,46 @@ def choose(tally, matches, gains, black, plain):
     sunny = tally.seen.count / area * plain * away
     about = membrane(tally.seen.mean(), sunny)
     light, lit, more = _light(tally, matches, levels, black, sunny, about)
-    dim = tuple(_dim(tally, k, match, levels[k], light, about) for k, match in enumerate(matches))
+    unfit = tuple(_unfit(tally, k, match, levels[k], light, about) for k, match in enumerate(matches))
     raised = tuple(
         level + (1 - gain) * _own_colour(tally, k, match)
         for k, (level, gain, match) in enumerate(zip(levels, gains, matches))
     )
-    return Choices(tally.size, order, raised, tuple(gains), dim, light, lit, more)
+    return Choices(tally.size, order, raised, tuple(gains), unfit, light, lit, more)
 
 
 def _own_colour(tally, k, match):
-    """(h, w, 3) what another date shows in each cell, in the base's colours, smooth where there is none."""
+    """(h, w, 3) what another date shows in each cell, in the base's colours, smooth where it shows
+    nothing."""
     count = tally.both[k].count + tally.uncovered[k].count
     total = tally.both[k].sums[1] + tally.uncovered[k].sums[0]
     mean = total / np.maximum(count, 1)[..., None]
     return membrane(match.apply(np.rint(mean).astype(np.uint8)), count / (tally.size * tally.size))
 
 
-def _dim(tally, k, match, level, light, about):
-    """(h, w) bool: the cells where another date, said to show what the base shades, is itself much darker
-    than the base's own lightened shade and than the sunlit ground ``about``: it lies in shade too."""
+def _unfit(tally, k, match, level, light, about):
+    """(h, w) bool: the cells where another date, said to show what the base shades, shows something else.
+
+    It is unfit where it is much darker than both the base's own shade, lightened, and the sunlit ground
+    ``about``, for then it lies in shade too; and where its colour is far from both, as a crown's is.
+    """
     if light is None:
         return np.zeros(tally.shape, bool)
     shown = tally.uncovered[k]
     matched = match.apply(np.rint(shown.mean()).astype(np.uint8)) + level
     shade = tally.shade
-    whole = (shade.count >= 0.5 * tally.pixels) & (shown.count > 0)
-    own = np.minimum(light.lit(shade.mean()).mean(axis=2), about.mean(axis=2))
-    return whole & (matched.mean(axis=2) < _DIM * own)
+    known = (shade.count >= 0.5 * tally.pixels) & (shown.count > 0)
+    own = light.lit(shade.mean())
+    darker = matched.mean(axis=2) < _DIM * np.minimum(own.mean(axis=2), about.mean(axis=2))
+    far = np.minimum(_apart(matched, own), _apart(matched, about)) > _STRANGE
+    return known & (darker | far)
+
+
+def _apart(ours, theirs):
+    """How far two fields of colours differ in any channel, as a part of their brightness, (h, w)."""
+    off = np.abs(ours - theirs)
+    most = np.maximum(np.maximum(off[..., 0], off[..., 1]), off[..., 2])
+    return most / np.maximum(theirs.mean(axis=2), 30)
 
 
 def _unlike_none(rest, known):

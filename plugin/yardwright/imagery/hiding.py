@@ -15,6 +15,7 @@ HALO_M = 60.0
 """How much more than a block to give, on each side, for the block to come out as a part of the whole."""
 
 _FINE_M, _BROAD_M = 0.3, 0.6
+_PALE = 0.3
 
 
 @dataclass(frozen=True)
@@ -55,9 +56,10 @@ def learn_looks(pictures, gsd, suns=(), grounds=None):
             bare &= ~drawn
     matches = (None, *(learn_match(pictures[0], other, bare) for other in pictures[1:]))
     far = _Broad(pictures, [_in_base_colours(*both) for both in zip(pictures, matches)], gsd, ground)
-    stands = far.stands()
+    turfs = [shade.learn_turf(*both, bare) for both in zip(pictures, far.seen)]
+    stands = far.stands(turfs)
     plain = bare & ~stands
-    turfs = [shade.learn_turf(p, p[..., 3] > 127, plain) for p in pictures]
+    turfs = [shade.learn_turf(*both, plain) for both in zip(pictures, far.seen)]
     likes = far.likeness(turfs, stands, far.clouds())
     turfs = [replace(t, threshold=shade.threshold_of(one[plain])) for t, one in zip(turfs, likes)]
     known = (*suns, *[None] * (len(pictures) - len(suns)))
@@ -123,7 +125,7 @@ class _Broad:
 
     def masks(self, looks):
         """A mask for each date without its movers, and where crowns stand."""
-        stands, cloudy = self.stands(), self.clouds()
+        stands, cloudy = self.stands(looks.turfs), self.clouds()
         likes = self.likeness(looks.turfs, stands, cloudy)
         masks = []
         for k, like in enumerate(likes):
@@ -134,9 +136,10 @@ class _Broad:
             masks.append(mask)
         return masks, stands
 
-    def stands(self):
+    def stands(self, turfs):
         """Where crowns stand, (h, w) bool."""
-        return canopy.standing(self.rough, self.gsd, self.ground.woods)
+        pale = np.logical_and.reduce([b > turf.bright + _PALE for b, turf in zip(self.bright, turfs)])
+        return canopy.standing(self.rough, pale, self.gsd, self.ground.woods, self.ground.open)
 
     def clouds(self):
         """Where each date shows clouds, [(h, w) bool, ...]."""

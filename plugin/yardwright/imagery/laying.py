@@ -110,7 +110,9 @@ def _picked(masks, asked, zone, block, choices, pictures):
     pick = np.zeros(zone.shape, np.uint8)
     bare = (masks[0] & EMPTY) > 0
     order = stepped(choices.order, block, choices.size)
-    shown = [(mask == 0) & ~stepped(dim, block, choices.size) for mask, dim in zip(masks[1:], choices.dim)]
+    shown = [
+        (mask == 0) & ~stepped(unfit, block, choices.size) for mask, unfit in zip(masks[1:], choices.unfit)
+    ]
     for rank in range(order.shape[2]):
         for k, seen in enumerate(shown):
             pick[(pick == 0) & zone & seen & (order[..., rank] == k)] = k + 1

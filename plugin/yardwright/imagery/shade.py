@@ -133,7 +133,7 @@ def by_comparison(bright, bluer, seen):
 def likeness(darker, bluer):
     """How much like shade: how much darker, and that the more the bluer too; what is not bluer may be another
     crop or wet ground."""
-    weight = np.clip(0.5 + 2.5 * bluer, 0.2, 1.25)
+    weight = np.clip(0.3 + 3.5 * bluer, 0.1, 1.25)
     weight *= np.clip(darker, 0, None)
     return weight
 
