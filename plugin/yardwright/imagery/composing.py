@@ -17,7 +17,6 @@ from scipy.ndimage import find_objects, label
 
 from ..model.errors import YardwrightError
 from ..model.words import say
-from . import canopy, shade
 from .aside import Aside, Block, blocks
 from .blending import grown, stepped, summed
 from .burning import burnt
@@ -26,7 +25,7 @@ from .composite_file import write_composite
 from .filling import patch_of, plain
 from .grid import Grid, grid_crs
 from .hand_masks import SEEN_BY_HAND
-from .hiding import CLOUD, CROWN, EMPTY, HALO_M, MOVER, SHADE, hidden, learn_looks
+from .hiding import CLOUD, CROWN, EMPTY, HALO_M, MOVER, SHADE, hidden, learn_looks, standing
 from .laying import HIDDEN, INVENTED, LIGHTENED, STANDS, Rules, lay
 from .lightening import TEXTURE_CELL, grain_of, texture_of
 from .recipe import PLAIN
@@ -182,9 +181,7 @@ class _Making:
         self.looks = learn_looks(self.coarse, self.gsd * step, suns, ground)
         self.black = _darkest(self.coarse[0])
         self.coarse_step = -(-max(self.grid.height, self.grid.width) // _LOOKS_SIDE)
-        rough = [canopy.roughness(shade.brightness(picture), self.gsd * step) for picture in self.coarse]
-        woods = ground.woods if ground is not None else None
-        self.stands = canopy.standing(rough, self.gsd * step, woods)
+        self.stands = standing(self.coarse, self.gsd * step, self.looks, ground)
         self.masks = [self._aside(f"mask_{k}", 1) for k in range(len(self.dates))]
         self.tally = Tally(self.grid.width, self.grid.height, self.cell, len(self.dates) - 1)
 

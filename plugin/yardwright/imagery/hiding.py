@@ -216,3 +216,9 @@ def _moving(planes, matched, seen, masks, gsd, barred):
 def _soft_planes(picture):
     """Red, green and blue with their grain softened, (3, h, w) uint8."""
     return np.stack([softened(picture[..., k]) for k in range(3)])
+
+
+def standing(pictures, gsd, looks, ground=None):
+    """Where crowns stand, drawn or found on all dates: (h, w) bool. The arguments are those of ``hidden``."""
+    matched = [_in_base_colours(*both) for both in zip(pictures, looks.matches)]
+    return _Broad(pictures, matched, gsd, ground or NOTHING_DRAWN).stands(looks.turfs)
