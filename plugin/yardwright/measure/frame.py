@@ -15,6 +15,7 @@ from pyproj.exceptions import CRSError, ProjError
 
 from ..model.errors import YardwrightError
 from ..model.words import say
+from .threads import keep_proj_alive
 
 EARTH_RADIUS = 6371008.8
 """Mean radius of the Earth in metres (IUGG), used to bring ellipsoidal lengths up to the ground."""
@@ -83,6 +84,7 @@ def frame_about(points, crs, height_m=0.0):
 
 def _through(transformer, points, direction="FORWARD"):
     """Points, one or many, through a transformer; copies, since pyproj may write into what it is given."""
+    keep_proj_alive()
     points = np.array(points, dtype=float).reshape(-1, 2)
     if len(points) == 1:
         # pyproj takes an array of one for a number, which newer releases of numpy warn of.
@@ -93,6 +95,7 @@ def _through(transformer, points, direction="FORWARD"):
 @lru_cache(maxsize=32)
 def _to_degrees(crs):
     """From ``crs`` to degrees on WGS 84; kept, since making a transformer costs milliseconds."""
+    keep_proj_alive()
     try:
         return Transformer.from_crs(CRS.from_user_input(crs), CRS.from_epsg(4326), always_xy=True)
     except (CRSError, ProjError) as error:
@@ -105,6 +108,7 @@ def _to_degrees(crs):
 @lru_cache(maxsize=1024)
 def _plane(frame):
     """From degrees on WGS 84 to the frame's plane; a bare pipeline, which PROJ sets up fastest."""
+    keep_proj_alive()
     scale = 1.0 + frame.height_m / EARTH_RADIUS
     return Transformer.from_pipeline(
         "+proj=pipeline +step +proj=unitconvert +xy_in=deg +xy_out=rad "

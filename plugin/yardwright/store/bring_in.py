@@ -219,8 +219,10 @@ def _degrees(points, crs):
     import numpy as np
     from pyproj import Transformer
 
+    from ..measure.threads import keep_proj_alive
     from .reading import crs_text
 
+    keep_proj_alive()
     transformer = Transformer.from_crs(crs_text(crs), "EPSG:4326", always_xy=True)
     return np.column_stack(transformer.transform(points[:, 0].tolist(), points[:, 1].tolist()))
 
