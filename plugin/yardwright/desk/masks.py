@@ -282,7 +282,7 @@ class Masks(QObject):
             found = self._found_here()
             self.mask = found.copy()
             by_hand = self.corrected > 0
-            self.mask[by_hand] = self.corrected[by_hand] & ~SEEN_BY_HAND
+            self.mask[by_hand] = self.corrected[by_hand] & (0xFF ^ SEEN_BY_HAND)
         self.changed.emit()
 
     def _kept_here(self):
