@@ -29,7 +29,7 @@ def as_picture(values):
 def another_season(values):
     """Other light, and turf that has gone brown: no curve of the channels alone does both."""
     made = values * (0.8, 0.9, 1.05) + (12, 8, 4)
-    made[: SIDE // 4] += (25, -12, 0)
+    made[: SIDE // 4] += (14, -8, 0)
     return made
 
 

@@ -201,16 +201,20 @@ def _moving(planes, matched, seen, masks, gsd, barred):
     # Beside the shade of any date a penumbra, or ground that only one other date shows, looks like a mover.
     doubtful = grown(~np.logical_and.reduce(clear), max(1, round(1.0 / gsd)))
     found = []
-    for k, differs in enumerate(apart):
+    for k, (strictly, in_doubt) in enumerate(apart):
         others = np.minimum.reduce([away for j, away in enumerate(out) if j != k])
         # What stands out a little on the others too is a slope that this date's sun lights otherwise.
-        usual = np.minimum(others, 85) * np.uint8(3)
-        own = np.maximum(out[k], usual) - usual
-        # In the colours of another date what no ground looks like may have paled.
-        score = np.minimum(np.minimum(differs, 127) * np.uint8(2), own)
+        score = _agreed(strictly, movers.above(out[k], np.minimum(others, 85) * np.uint8(3)))
         score[doubtful] >>= 1
-        found.append(movers.outlined(score, sharp[k], gsd, barred | ~clear[k]))
+        faint = _agreed(in_doubt, movers.above(out[k], others))
+        found.append(movers.outlined(score, sharp[k], gsd, barred | ~clear[k], faint))
     return found
+
+
+def _agreed(differs, stands_out):
+    """What differs from the other dates and stands out on its own. In the colours of another date what no
+    ground looks like may have paled."""
+    return np.minimum(np.minimum(differs, 127) * np.uint8(2), stands_out)
 
 
 def _soft_planes(picture):

@@ -7,7 +7,7 @@ from scipy.ndimage import find_objects, label
 from .patches import coarser, finer, grown, highest, lowest, mean_about
 
 LEAST_M2, MOST_M2 = 0.2, 12.0
-_SEED, _FAINT, _EDGE = 22, 10, 7
+_SEED, _KIND, _FAINT, _EDGE = 22, 16, 10, 7
 _LONGEST_M = 7.5
 _STEEP = 0.6
 _ABOUT_M, _DIRECTIONS = 3.0, 12
@@ -30,12 +30,13 @@ def evenness(planes):
 
 
 def differing(dates, sharp, seen, gsd):
-    """How far each date is from what any other date shows within a pixel: [(h, w) uint8, ...].
+    """How far each date is from what any other date shows within a pixel, strictly and in doubt for it:
+    [((h, w) uint8, (h, w) uint8), ...].
 
     dates: [(3, h, w) uint8, ...] in the colours of one of them. sharp: ``evenness`` of each. seen: [(h, w)
     bool, ...], where the date shows the ground. Where no other date does, 0. Where another date is uneven
     (margins of sand), or the date itself for metres about (tall grass, gorse in bloom), light may well fall
-    otherwise: a part of that is taken off.
+    otherwise: a part of that is taken off, half of it in doubt.
     """
     own = [_OWN[_usual(one, gsd, 2.5, 3)] for one in sharp]
     others = [_OTHERS[np.maximum(highest(one, 2), _rise(date, gsd))] for one, date in zip(sharp, dates)]
@@ -50,10 +51,14 @@ def differing(dates, sharp, seen, gsd):
                 np.minimum(least, apart[k][j], out=least, where=seen[j])
                 allowed = np.maximum(allowed, others[j])
                 known |= seen[j]
-        least = np.maximum(least, allowed) - allowed
         least[~(known & seen[k])] = 0
-        differences.append(least)
+        differences.append((above(least, allowed), above(least, allowed >> 1)))
     return differences
+
+
+def above(plane, floor):
+    """How far a plane of uint8 is above another, 0 where it is not."""
+    return np.maximum(plane, floor) - floor
 
 
 def _apart(dates):
@@ -119,39 +124,54 @@ def _about(plane, gsd, strictly):
 def alone(stands_out, sharp, gsd):
     """How much each pixel stands out from even ground, (h, w) uint8, where one date is all there is."""
     uneven = np.minimum(_OWN[_usual(sharp, gsd, 2.5, 3)], 255 - _ALONE) + np.uint8(_ALONE)
-    return np.maximum(stands_out, uneven) - uneven
+    return above(stands_out, uneven)
 
 
-def outlined(score, sharp, gsd, barred):
+def outlined(score, sharp, gsd, barred, faint=None):
     """The mask of movers: compact parts of the size of people, carts and machines, each with its shadow.
 
     score: how much each pixel stands out, sharp: how much it differs from its neighbours, both (h, w) uint8;
     what fades away slowly is a slope in another light. Beside a mover that is plain to see, what is fainter
-    or smaller belongs to its company or is its shadow.
+    (by score, or by ``faint``, a kinder score) belongs to its company, and what touches it is its shadow.
     """
     # What the ground about differs by is no mark of a mover.
-    usual = _usual(score, gsd, 9.0, 0)
-    rest = np.maximum(score, usual) - usual
-    edge = (rest > _EDGE) & ~barred
-    parts, many = label(edge, np.ones((3, 3), bool))
-    if not many:
-        return edge
-    peak, steep = np.zeros((2, many + 1), np.uint8)
-    where = parts[edge]
-    np.maximum.at(peak, where, rest[edge])
-    np.maximum.at(steep, where, sharp[edge])
-    size = np.bincount(where, minlength=many + 1) * gsd**2
-    compact = _compact(parts, size, gsd) & (steep >= _STEEP * peak)
-    plain = compact & (size >= LEAST_M2) & (peak >= _SEED)
+    rest = above(score, _usual(score, gsd, 9.0, 0))
+    parts = _Parts((rest > _EDGE) & ~barred, rest, sharp, gsd)
+    plain = parts.where(parts.compact & (parts.size >= LEAST_M2) & (parts.peak >= _SEED))
     if not plain.any():
-        return np.zeros(edge.shape, bool)
-    seen = plain[parts]
-    company, shadow = np.zeros((2, many + 1), bool)
-    company[parts[grown(seen, round(_COMPANY_M / gsd))]] = True
-    shadow[parts[grown(seen, max(1, round(_SHADOW_M / gsd)))]] = True
-    kept = plain | (compact & company & (size >= LEAST_M2) & (peak >= _FAINT)) | (compact & shadow)
-    kept[0] = False
-    return grown(kept[parts], max(1, round(0.3 / gsd)))
+        return plain
+    company = grown(plain, round(_COMPANY_M / gsd))
+    shadow = parts.touching(grown(plain, max(1, round(_SHADOW_M / gsd))))
+    fainter = parts.touching(company) & (parts.size >= LEAST_M2) & (parts.peak >= _FAINT)
+    made = plain | parts.where(parts.compact & (shadow | fainter))
+    if faint is not None:
+        parts = _Parts(company & (faint > _EDGE) & ~barred, faint, sharp, gsd)
+        made |= parts.where(parts.compact & (parts.size >= LEAST_M2) & (parts.peak >= _KIND))
+    return grown(made, max(1, round(0.3 / gsd)))
+
+
+class _Parts:
+    """The connected parts of a mask (corners count), by their numbers, 0 for what is in none: peak, the
+    greatest score in each; size, m2; compact, whether of the shape of what moves and sharp enough."""
+
+    def __init__(self, mask, score, sharp, gsd):
+        self.numbers, many = label(mask, np.ones((3, 3), bool))
+        inside = self.numbers[mask]
+        self.peak, steep = np.zeros((2, many + 1), np.uint8)
+        np.maximum.at(self.peak, inside, score[mask])
+        np.maximum.at(steep, inside, sharp[mask])
+        self.size = np.bincount(inside, minlength=many + 1) * gsd**2
+        self.compact = _compact(self.numbers, self.size, gsd) & (steep >= _STEEP * self.peak)
+
+    def where(self, kept):
+        """The mask of the parts kept, (many + 1,) bool."""
+        return kept[self.numbers] & (self.numbers > 0)
+
+    def touching(self, mask):
+        """Which parts a mask touches."""
+        touched = np.zeros(len(self.size), bool)
+        touched[self.numbers[mask]] = True
+        return touched
 
 
 def _compact(parts, size, gsd):

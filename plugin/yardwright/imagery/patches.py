@@ -128,9 +128,3 @@ def holding(mask, seeds, least=1):
     held = np.zeros(many + 1, bool)
     held[parts[seeds]] = True
     return (kept & held)[parts]
-
-
-def without_specks(mask, least):
-    """A mask without parts of fewer than ``least`` pixels, and without holes as small."""
-    mask = holding(mask, mask, least)
-    return ~holding(~mask, ~mask, least)

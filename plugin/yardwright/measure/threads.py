@@ -9,7 +9,7 @@ import threading
 
 from pyproj.crs import Ellipsoid
 
-_kept = []
+_kept: list = []
 _here = threading.local()
 
 

@@ -9500,7 +9500,7 @@
     <message>
         <location filename="../../guide/book.py"/>
         <source>nobody is named for the image “{image}”</source>
-        <translation>Für das Bild „{image}“ ist niemand genannt</translation>
+        <translation>niemand genannt für das Bild „{image}“</translation>
     </message>
     <message>
         <location filename="../../processing/register_images.py"/>
