@@ -172,11 +172,16 @@ class RegisteringDialog(QDialog):
     def refresh(self, *_):
         """List the course's dates again; what was found of those still there stays."""
         with told_in(self.bar):
-            self.stop()
             if self.in_hand.place is None:
+                self.stop()
                 self.close()
                 return
-            base, self.dates = registering.dates_to_register(self.in_hand)
+            base, dates = registering.dates_to_register(self.in_hand)
+            if self._work is not None and dates == self.dates:
+                # Something else of the course was changed: what is at work is not concerned.
+                return
+            self.stop()
+            self.dates = dates
             self._registered = {one.id: one for one in dates_of(self.in_hand) if one.registered}
             ids = [date.id for date in self.dates]
             chosen = self.base_box.currentData()
