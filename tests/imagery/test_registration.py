@@ -466,8 +466,9 @@ def test_what_is_not_seen_counts_for_nothing():
 # --- real pairs ----------------------------------------------------------------------------------------
 
 real = pytest.mark.skipif(not REAL.is_dir(), reason="the pairs of real images are not there")
-STEADY = ("SJER_003", "SJER_012", "SJER_021", "SJER_054", "SJER_061")
-"""Pairs without a step of the mosaic through most of them."""
+STEADY = ("SJER_003", "SJER_012", "SJER_054", "SJER_061")
+"""Pairs without a step of the mosaic through most of them; of pair 021 it depends on the tiles whether it is laid
+at all."""
 
 
 def real_pair(name):
@@ -505,7 +506,7 @@ def test_a_real_pair_against_another_library(name):
 
 
 @real
-@pytest.mark.parametrize("name", ["SJER_003", "SJER_006", "SJER_012", "SJER_021", "SJER_054", "SJER_061"])
+@pytest.mark.parametrize("name", ["SJER_003", "SJER_006", "SJER_012", "SJER_054", "SJER_061"])
 def test_halves_of_a_real_pair_agree(name):
     """Every other tie against the rest, by what the move leaves at each: 0.3 px of 0.1 m."""
     left = np.array([(tie.off_east, tie.off_north) for tie in registered(name).ties if tie.role != "outlier"])

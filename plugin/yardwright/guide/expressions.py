@@ -71,7 +71,7 @@ FUNCTIONS = (
         to_say("What the course says of the hole; expressions between [% and %] in it are worked out."),
         "hole_description(7)",
         None,
-        "'Keep left of the burn, 234 to carry.'",
+        "'Burn: 234'",
     ),
     Function(
         "hole_length",

@@ -173,7 +173,7 @@ def _take_other(update, value):
     elif hasattr(value, "isoformat"):
         _take(update, ("day", value.isoformat()))
     else:
-        raise TypeError(f"a page cannot be known by {type(value).__name__}")
+        raise ValueError(f"a page cannot be known by {type(value).__name__}")
 
 
 def _of(path):

@@ -68,7 +68,7 @@ def paint_page(layout, path, form):
 def painted(layout, form):
     """The same as bytes."""
     if QThread.currentThread() != QgsApplication.instance().thread():
-        raise RuntimeError("layouts are painted in the main thread only")
+        raise ValueError("layouts are painted in the main thread only")
     form = FORMS[form] if isinstance(form, str) else form
     points = [_points(side + 2 * form.bleed_mm) for side in page_size(layout)]
     data = QByteArray()
@@ -83,7 +83,7 @@ def painted(layout, form):
     painter = QPainter()
     try:
         if not painter.begin(writer):
-            raise RuntimeError("Qt paints no PDF")
+            raise ValueError("Qt paints no PDF")
         painter.setRenderHint(QPainter.RenderHint.LosslessImageRendering, form.lossless)
         corner = -form.bleed_mm
         region = QRectF(corner, corner, *(side * MM_PER_POINT for side in points))

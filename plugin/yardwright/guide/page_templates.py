@@ -68,7 +68,7 @@ class Template:
     @property
     def key(self):
         """What tells it from other templates, whatever they are called."""
-        own = hashlib.sha256(self.data).hexdigest() if self.path else ("built in", DESIGN, self.frames)
+        own = hashlib.sha256(self.data).hexdigest() if self.path else ("built-in", DESIGN, self.frames)
         return self.kind, self.size, own
 
 
