@@ -302,6 +302,37 @@ def test_what_cannot_be_done_is_said(provider, ground, course, tmp_path, change,
     assert glob.glob(str(tmp_path / "out" / "*")) == []
 
 
+@pytest.mark.parametrize("allowed", [False, None, True])
+def test_a_date_that_may_not_be_printed_is_refused_unless_only_looked_at(
+    allowed, provider, ground, course, tmp_path
+):
+    from qgis.core import QgsProcessingException
+    from yardwright.store.course_file import open_course
+    from yardwright.store.writing import add_features
+
+    row = {
+        "id": "may",
+        "source": str(ground / "image.tif"),
+        "licence": "to look at",
+        "print_allowed": allowed,
+    }
+    with closing(open_course(course)) as layers:
+        add_features(layers, [Feature("image", None, square(0, 0, 100), attributes=row)])
+    if allowed is None:
+        rows = ogr.Open(str(course), 1)
+        rows.ExecuteSQL("UPDATE image SET print_allowed = NULL")
+        rows = None
+    if allowed is False:
+        with pytest.raises(QgsProcessingException, match="may not be printed .*to look at.*"):
+            run(provider, asked(ground, course, tmp_path / "out"))
+        assert glob.glob(str(tmp_path / "out" / "*.tif")) == [] and windows_of(course) == ()
+    looked, said = run(
+        provider, asked(ground, course, tmp_path / "seen", HOLES="1", FOR_PRINT=allowed is not False)
+    )
+    assert looked["WINDOWS"] == 2
+    assert any("may be printed" in text for text in said) == (allowed is None)
+
+
 def test_an_image_of_another_place(provider, ground, course, tmp_path):
     from qgis.core import QgsProcessingException
 

@@ -383,10 +383,16 @@ class _Plan:
         if not image.credit:
             self._remark(say("nobody is named for the image “{image}”", image=image.name), "no_credit")
         if image.may_be_printed is None and self.wanted.form != "screen":
-            text = say(
-                "whether the image “{image}” may be printed is not known: it is none of the course’s dates",
-                image=image.name,
-            )
+            if image.date is None:
+                text = say(
+                    "whether the image “{image}” may be printed is not known: it is none of the "
+                    "course’s dates",
+                    image=image.name,
+                )
+            else:
+                text = say(
+                    "the course does not say whether the image “{image}” may be printed", image=image.name
+                )
             self._remark(text, "not_known")
 
     def _remark(self, text, code):

@@ -49,7 +49,7 @@ class BookImage:
 
     @property
     def may_be_printed(self):
-        """False only where the course says so; None where it does not know the image."""
+        """False only where the course says so; None where it does not know the image, or not whether."""
         return None if self.date is None else self.date.print_allowed
 
     def shows(self, plan):

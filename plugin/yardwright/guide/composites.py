@@ -100,6 +100,12 @@ def usable_dates(course, place, base, others=None, for_print=True):
             remarks.append(say("{date} was left out: {reason}.", date=date.id, reason=reason))
         else:
             used.append(date)
+    if for_print:
+        remarks += [
+            say("the course does not say whether the image “{image}” may be printed", image=date.id)
+            for date in used
+            if date.print_allowed is None
+        ]
     rows = {image.id: image for image in course.images}
     for date in used[1:]:
         if date.move.stays() and rows[date.id].rmse_m is None:
@@ -119,7 +125,7 @@ def _unknown(name, dates):
 
 def _why_not(date, for_print):
     """Why a date cannot be used, "" where it can."""
-    if for_print and not date.print_allowed:
+    if for_print and date.print_allowed is False:
         if date.licence:
             return say("its licence ({licence}) is not marked as one to print", licence=date.licence)
         return say("it is not marked as one that may be printed")

@@ -24,7 +24,7 @@ class Date:
     taken_utc: str = ""
     credit: str = ""
     licence: str = ""
-    print_allowed: bool = False
+    print_allowed: bool = None
 
     def open(self):
         """Its Image, for reading windows on the ground; a context."""

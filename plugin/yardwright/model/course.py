@@ -94,7 +94,7 @@ class ImageDate:
     source: as the course keeps it, a path relative to the course file or what QGIS calls a source. taken: ISO
     text; taken_utc: ``hh:mm``. shift_e_m, shift_n_m: by how many metres east and north, on the grid of the
     course's CRS, the picture must be moved to lie on the ground; moved: what else moves it, see
-    ``imagery.moves``.
+    ``imagery.moves``. print_allowed: None where nobody has said.
     """
 
     id: str
@@ -108,7 +108,7 @@ class ImageDate:
     moved: str = ""
     credit: str = ""
     licence: str = ""
-    print_allowed: bool = False
+    print_allowed: bool = None
 
 
 @dataclass(frozen=True)

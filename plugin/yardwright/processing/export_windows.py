@@ -11,6 +11,7 @@ from qgis.core import (
     QgsProcessingParameterRasterLayer,
 )
 
+from ..model.errors import Cancelled, YardwrightError
 from ..model.words import say
 from .algorithm import YardwrightAlgorithm
 
@@ -115,6 +116,12 @@ class ExportWindows(YardwrightAlgorithm):
             "states is true, with that figure beside it.",
             advanced=True,
         )
+        self.ask(
+            QgsProcessingParameterBoolean("FOR_PRINT", self.tr("To be printed"), True, True),
+            "Refuses an image date of the course that may not be printed. Say no for pictures that are only "
+            "looked at.",
+            advanced=True,
+        )
         self.ask_folder()
         self.ask_forms()
         self.add_table_outputs(["placements"])
@@ -161,7 +168,7 @@ class ExportWindows(YardwrightAlgorithm):
             folder = self.folder(parameters, context)
             image, date = as_date(self._image, dates_of(course, layers.place), layers.place)
             if date is not None:
-                self._tell_of(date, feedback)
+                self._tell_of(date, self.parameterAsBool(parameters, "FOR_PRINT", context), feedback)
             made = _Made(feedback, retouch, STAY if date is None else date.move)
             for plan, played in made.plans(course, numbers, shows, wanted):
                 if not made.cut(image, plan, played, course, folder, form):
@@ -177,13 +184,23 @@ class ExportWindows(YardwrightAlgorithm):
         feedback.pushInfo(self.tr("{} windows made in {}").format(len(made.features), folder))
         return {**self.table_results(folder, paths), "WINDOWS": len(made.features)}
 
-    def _tell_of(self, date, feedback):
-        """Say what the course knows of the image."""
+    def _tell_of(self, date, for_print, feedback):
+        """Say what the course knows of the image; refuse it where it may not be printed and shall be."""
+        if for_print and date.print_allowed is False:
+            raise YardwrightError(
+                self.tr("The image of {} may not be printed ({}).").format(date.id, date.licence)
+                if date.licence
+                else self.tr("The image of {} may not be printed.").format(date.id),
+                self.tr(
+                    "Choose another image, tick its leave to be printed, or say that the pictures are not "
+                    "to be printed (FOR_PRINT)."
+                ),
+            )
         if not date.move.stays():
             feedback.pushInfo(
                 self.tr("The image is the date {}: it is shown where it was registered.").format(date.id)
             )
-        if not date.print_allowed:
+        if for_print and date.print_allowed is None:
             feedback.pushWarning(
                 self.tr(
                     "The course does not say that the image of {} may be printed: see to its licence before "
@@ -224,7 +241,6 @@ class _Made:
         """``(WindowPlan, PlayedHole)`` of each window that can be made; what cannot is told in the log."""
         from ..guide.windows import plan_window
         from ..measure.hole import CourseIndex, play_hole
-        from ..model.errors import YardwrightError
 
         known = [hole.number for hole in course.holes]
         for number in numbers or ():
@@ -258,7 +274,6 @@ class _Made:
         from ..guide.rendered import make_picture
         from ..guide.windows import placements, window_feature
         from ..measure.course import measure_hole
-        from ..model.errors import Cancelled, YardwrightError
 
         if self._measured[0] != played.number:
             self._measured = (played.number, measure_hole(course, played.number, self._index))
@@ -284,7 +299,6 @@ class _Made:
 
     def tell(self):
         """Write the remarks to the log, each once; an error when not a single window could be made."""
-        from ..model.errors import YardwrightError
 
         if not self.features and not self._feedback.isCanceled():
             if not self._failures:

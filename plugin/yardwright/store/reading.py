@@ -348,7 +348,7 @@ def _images(course_layers, problems):
             moved=values.get("moved", ""),
             credit=values.get("credit", ""),
             licence=values.get("licence", ""),
-            print_allowed=values.get("print_allowed", False),
+            print_allowed=values.get("print_allowed"),
         )
     return tuple(images.values())
 

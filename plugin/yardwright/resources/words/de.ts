@@ -1378,6 +1378,11 @@
         <translation>Ein anderes Bild wählen, ein Buch für den Bildschirm machen oder ankreuzen, dass es gedruckt werden darf.</translation>
     </message>
     <message>
+        <location filename="../../processing/export_windows.py"/>
+        <source>Choose another image, tick its leave to be printed, or say that the pictures are not to be printed (FOR_PRINT).</source>
+        <translation>Ein anderes Bild wählen, ankreuzen, dass es gedruckt werden darf, oder sagen, dass die Bilder nicht gedruckt werden (FOR_PRINT).</translation>
+    </message>
+    <message>
         <location filename="../../store/writing.py"/>
         <source>Choose another kind.</source>
         <translation>Eine andere Art wählen.</translation>
@@ -5058,6 +5063,11 @@
         <translation>Rote Pfähle</translation>
     </message>
     <message>
+        <location filename="../../processing/export_windows.py"/>
+        <source>Refuses an image date of the course that may not be printed. Say no for pictures that are only looked at.</source>
+        <translation>Weist einen Aufnahmetag des Platzes zurück, der nicht gedruckt werden darf. Nein für Bilder, die nur angesehen werden.</translation>
+    </message>
+    <message>
         <location filename="../../desk/registering_dialog.py"/>
         <source>Register dates</source>
         <translation>Daten einpassen</translation>
@@ -6758,6 +6768,16 @@
         <translation>Das Bild von {date} liegt außerhalb des Koordinatenbezugssystems des Platzes.</translation>
     </message>
     <message>
+        <location filename="../../processing/export_windows.py"/>
+        <source>The image of {} may not be printed ({}).</source>
+        <translation>Das Bild von {} darf nicht gedruckt werden ({}).</translation>
+    </message>
+    <message>
+        <location filename="../../processing/export_windows.py"/>
+        <source>The image of {} may not be printed.</source>
+        <translation>Das Bild von {} darf nicht gedruckt werden.</translation>
+    </message>
+    <message>
         <location filename="../../desk/masks.py"/>
         <source>The image of {} shows nothing of the course, or cannot be read.</source>
         <translation>Das Bild von {} zeigt nichts vom Platz oder ist nicht lesbar.</translation>
@@ -7641,6 +7661,7 @@
     </message>
     <message>
         <location filename="../../processing/compose_image.py"/>
+        <location filename="../../processing/export_windows.py"/>
         <source>To be printed</source>
         <translation>Zum Druck</translation>
     </message>
@@ -9988,6 +10009,12 @@
         <location filename="../../store/bring_in.py"/>
         <source>the course already has it</source>
         <translation>der Platz hat es schon</translation>
+    </message>
+    <message>
+        <location filename="../../guide/book.py"/>
+        <location filename="../../guide/composites.py"/>
+        <source>the course does not say whether the image “{image}” may be printed</source>
+        <translation>der Platz sagt nicht, ob das Bild „{image}“ gedruckt werden darf</translation>
     </message>
     <message>
         <location filename="../../measure/pins.py"/>
