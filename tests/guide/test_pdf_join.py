@@ -773,6 +773,7 @@ def test_pages_of_a_layout_are_taken_as_they_are(tmp_path, lossless):
     )
     from qgis.PyQt.QtCore import QMarginsF, QRectF, QSizeF
     from qgis.PyQt.QtGui import QPageSize, QPainter, QPdfWriter
+    from yardwright.compat import text_as_text
 
     project = QgsProject()
     layer = QgsVectorLayer("Polygon?crs=EPSG:25832", "green", "memory")
@@ -795,6 +796,7 @@ def test_pages_of_a_layout_are_taken_as_they_are(tmp_path, lossless):
         item.attemptSetSceneRect(QRectF(*box))
         layout.addLayoutItem(item)
     layout.renderContext().setDpi(300)
+    layout.renderContext().setTextRenderFormat(text_as_text())
 
     def painted(name):
         writer = QPdfWriter(str(tmp_path / name))

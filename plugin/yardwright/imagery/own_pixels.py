@@ -47,7 +47,8 @@ def own_pixels(date, crs, at=None):
     if not all(found):
         raise outside(date.path)
     a, b, c = date.move.ahead(np.array(points)[:, :2])
-    size = float(np.sqrt(abs(np.cross(b - a, c - a))))
+    (ax, ay), (bx, by) = b - a, c - a
+    size = float(np.sqrt(abs(ax * by - ay * bx)))
     # Rounding, so that a pixel of 0.25 m is not one of 0.2500000001.
     return OwnPixels(float(f"{size:.9g}"), float(a[0]), float(a[1]))
 
