@@ -66,9 +66,7 @@ class Aside:
 
     def write(self, block, values):
         """Put (rows, columns, bands) uint8 in the place of a Block."""
-        opened = self._open("r+")
-        opened[block.slices] = values
-        opened.flush()
+        self._open("r+")[block.slices] = values
 
     def remove(self):
         """Take the raster off the disk."""

@@ -93,7 +93,7 @@ def stepped(coarse, block, factor):
     """The part of a coarse field that lies under a Block, each pixel as its cell."""
     rows = np.arange(block.y, block.y + block.height) // factor
     columns = np.arange(block.x, block.x + block.width) // factor
-    return coarse[np.ix_(rows, columns)]
+    return coarse.take(rows, 0).take(columns, 1)
 
 
 def summed(array, factor):

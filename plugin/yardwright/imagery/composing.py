@@ -32,8 +32,8 @@ from .recipe import PLAIN
 from .sun import sun_on_grid
 from .told import Told
 
-_LOOKS_SIDE = 1200  # pixels of the coarse pictures that thresholds and matches are learnt from
-_TILE = 256
+_LOOKS_SIDE = 800  # pixels of the coarse pictures that thresholds and matches are learnt from
+_TILE = 384
 _RING_M = 1.6
 _COPY_M = 9.0
 _SOFT_M = 0.9
@@ -190,9 +190,8 @@ class _Making:
             grid = wide.grid(self.grid)
             pictures = [picture.read(wide) for picture in self.pictures]
             part = ground_of(grid) if ground_of is not None else None
-            masks = hidden(pictures, self.gsd, self.looks, part)
             inner = block.within(wide)
-            masks = [mask[inner] for mask in masks]
+            masks = hidden(pictures, self.gsd, self.looks, part, inner)
             pictures = [picture[inner] for picture in pictures]
             for k, date in enumerate(self.dates):
                 if part is None or part.open is None:

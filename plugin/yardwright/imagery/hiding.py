@@ -15,6 +15,7 @@ HALO_M = 60.0
 """How much more than a block to give, on each side, for the block to come out as a part of the whole."""
 
 _FINE_M, _BROAD_M = 0.3, 0.6
+_NEAR_M = 20.0
 _PALE = 0.3
 
 
@@ -71,39 +72,51 @@ def _in_base_colours(picture, match):
     return picture[..., :3] if match is None else match.rounded(picture)
 
 
-def hidden(pictures, gsd, looks, ground=None):
+def hidden(pictures, gsd, looks, ground=None, inner=None):
     """What hides the ground on each date: [(h, w) uint8 of the bits above, ...].
 
-    pictures: [(h, w, 4) uint8, ...] as for ``learn_looks`` but of any part, with a halo of HALO_M.
+    pictures: [(h, w, 4) uint8, ...] as for ``learn_looks`` but of any part, with a halo of HALO_M. inner:
+    (rows, columns), slices of what is asked for; the masks are of that alone. None for all.
     """
     ground = ground or NOTHING_DRAWN
-    shape = pictures[0].shape[:2]
     fine = max(1, int(_FINE_M / gsd + 0.01))
     broad = max(1, int(_BROAD_M / (gsd * fine) + 0.01))
-    near = [coarser(p, fine) for p in pictures]
+    step = fine * broad
+    coarse = [coarser(p, step) for p in pictures]
+    matched = [_in_base_colours(*both) for both in zip(coarse, looks.matches)]
+    masks, stands = _Broad(coarse, matched, gsd * step, _coarser_ground(ground, step)).masks(looks)
+    inner = inner or tuple(slice(0, size) for size in pictures[0].shape[:2])
+    # What moves is small: it needs no more than what lies close about.
+    part, inside = _close_about(inner, pictures[0].shape, int(np.ceil(_NEAR_M / gsd)), step)
+    cells = tuple(slice(one.start // step, -(-one.stop // step)) for one in part)
+    near = [coarser(p[part], fine) for p in pictures]
+    shape = near[0].shape[:2]
     seen = [p[..., 3] > 127 for p in near]
     soft = [_soft_planes(p) for p in near]
     matched = [_in_base_colours(p.transpose(1, 2, 0), m) for p, m in zip(soft, looks.matches)]
-    ground_fine = _coarser_ground(ground, fine)
-    far = _Broad(
-        [coarser(p, broad) for p in near],
-        [coarser(p, broad) for p in matched],
-        gsd * fine * broad,
-        _coarser_ground(ground_fine, broad),
-    )
-    masks, stands = far.masks(looks)
-    masks = [finer(mask, broad, seen[0].shape).copy() for mask in masks]
-    barred = finer(grown(stands, 2), broad, seen[0].shape)
-    if ground_fine.water is not None:
-        barred = barred | ground_fine.water
+    masks = [finer(mask[cells], broad, shape).copy() for mask in masks]
+    barred = finer(grown(stands, 2)[cells], broad, shape)
+    if ground.water is not None:
+        barred = barred | coarser(ground.water[part], fine)
     moving = _moving(soft, matched, seen, masks, gsd * fine, barred)
     made = []
     for picture, mask, moves in zip(pictures, masks, moving):
         mask[moves] |= MOVER
-        mask = finer(mask, fine, shape).copy() if fine > 1 else mask
-        mask[picture[..., 3] < 128] = EMPTY
+        mask = finer(mask, fine, pictures[0][part].shape)[inside].copy()
+        mask[picture[inner][..., 3] < 128] = EMPTY
         made.append(mask)
     return made
+
+
+def _close_about(inner, shape, reach, step):
+    """``(the part with so many pixels about it, where the part lies in that)``, both (rows, columns) of
+    slices; the wider one begins at a multiple of ``step``."""
+    part, inside = [], []
+    for one, size in zip(inner, shape):
+        start = max(one.start - reach, 0) // step * step
+        part.append(slice(start, min(one.stop + reach, size)))
+        inside.append(slice(one.start - start, one.stop - start))
+    return tuple(part), tuple(inside)
 
 
 def _coarser_ground(ground, factor):

@@ -164,8 +164,8 @@ class _Parts:
         self.compact = _compact(self.numbers, self.size, gsd) & (steep >= _STEEP * self.peak)
 
     def where(self, kept):
-        """The mask of the parts kept, (many + 1,) bool."""
-        return kept[self.numbers] & (self.numbers > 0)
+        """The mask of the parts kept, (many + 1,) bool, none of them that of number 0."""
+        return kept.take(self.numbers)
 
     def touching(self, mask):
         """Which parts a mask touches."""
