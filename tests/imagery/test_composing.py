@@ -524,10 +524,8 @@ def groups(pictures, apart=45.0):
 
 
 def test_people_of_the_sample_are_gone_and_none_is_added(sample, tmp_path):
-    """Nearly all that moves is gone: what is left of its difference is under 30 % or a few grey values.
-
-    The aim is 98 % and nothing added; 58 of 60 and two small spots are what is reached so far.
-    """
+    """At least 98 % of what moves is gone, and nothing added: gone is what is left of its difference under
+    30 % or a few grey values."""
     ground = drawn_ground()
     gone = there = added = 0
     for number, (x, y) in enumerate(groups(sample)):
@@ -551,9 +549,13 @@ def test_people_of_the_sample_are_gone_and_none_is_added(sample, tmp_path):
                 gone += after[here].mean() < max(0.3 * before[here].mean(), 10)
         green = pixels_of(made.source_path)[..., 1] != HIDDEN
         clear = uniform_filter((before > 3).astype(float), 13) == 0
-        odd = uniform_filter(np.abs(picture - bare).mean(axis=2), 5) > 25
+        with summer.open() as image:
+            base = image.pixels(grid_of(view))[..., :3].astype(float)
+        # Added is what the base did not show: its own JPEG and margins are no work of ours.
+        changed = np.abs(picture - base).max(axis=2) > 3
+        odd = (uniform_filter(np.abs(picture - bare).mean(axis=2), 5) > 25) & changed
         added += label(odd & clear & green & open_ground(sample, view))[1]
     print(f"{gone} of {there} gone, {added} added")
     assert there > 50
-    assert gone >= 0.96 * there
-    assert added <= 2
+    assert gone >= 0.98 * there
+    assert added == 0

@@ -359,6 +359,20 @@ def test_a_cloud_on_a_photograph():
     assert not (mask[955:1005, 100:180] & (CLOUD | SHADE)).any()
 
 
+def test_dark_turf_that_nothing_could_shade_is_no_shade():
+    """Dark on every date and in reach of nothing that stands; but at the border what throws it may be beyond,
+    and what another date shows in the sun may be the shade of something that was there for a day."""
+    mask = np.zeros((60, 60), bool)
+    mask[10:14, 10:14] = mask[30:36, 20:26] = mask[50:, 40:44] = mask[20:24, 50:54] = True
+    reach, nowhere_lit = np.zeros_like(mask), mask.copy()
+    reach[8:20, 8:12] = True
+    nowhere_lit[20:24, 50:54] = False
+    kept = shade.thrown(mask, reach, nowhere_lit)
+    assert not kept[30:36, 20:26].any()
+    kept[30:36, 20:26] = True
+    assert (kept == mask).all()
+
+
 def pair(name):
     """Both years of a pair on one grid."""
     paths = [os.path.join(SHARED, "two-dates", year, f"SJER_{name}.tif") for year in ("2017", "2018")]

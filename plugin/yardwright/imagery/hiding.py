@@ -186,9 +186,10 @@ class _Broad:
         compared, brightest = shade.by_comparison(even, bluer, seen)
         # Where even the brightest of the dates looks like shade, each is judged by itself; elsewhere what a
         # date looks like by itself counts as far as the comparison half bears it out.
-        nowhere_lit = np.choose(brightest, alone) > 0.6 * shade.USUAL
+        self.nowhere_lit = np.choose(brightest, alone) > 0.6 * shade.USUAL
         return [
-            np.maximum(c, np.where(nowhere_lit, a, np.minimum(a, 2 * c))) for c, a in zip(compared, alone)
+            np.maximum(c, np.where(self.nowhere_lit, a, np.minimum(a, 2 * c)))
+            for c, a in zip(compared, alone)
         ]
 
     def _outlined(self, like, looks, k, stands):
@@ -197,7 +198,11 @@ class _Broad:
             if len(self.pictures) == 1:
                 return np.zeros(stands.shape, bool)
             threshold = shade.USUAL
-        return shade.outlined(like, threshold, self.gsd, shade.in_reach(stands, looks.suns[k], self.gsd))
+        reach = shade.in_reach(stands, looks.suns[k], self.gsd)
+        made = shade.outlined(like, threshold, self.gsd, reach)
+        if reach is None or len(self.pictures) == 1:
+            return made
+        return shade.thrown(made, reach, self.nowhere_lit)
 
 
 def _moving(planes, matched, seen, masks, gsd, barred):

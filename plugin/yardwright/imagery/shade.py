@@ -8,7 +8,7 @@ import math
 from dataclasses import dataclass
 
 import numpy as np
-from scipy.ndimage import gaussian_filter
+from scipy.ndimage import gaussian_filter, label
 
 from .patches import finer, grown, holding, opened
 
@@ -190,6 +190,26 @@ def outlined(darker, threshold, gsd, more_likely):
     edge = darker > 0.45 * threshold
     reach = max(1, round(1.2 / gsd))
     return core | (grown(core, reach) & edge)
+
+
+def thrown(mask, reach, nowhere_lit):
+    """The parts of a mask of shade that something may throw: without those, dark on every date, in reach of
+    nothing that stands. Dark turf is so; a shadow that nothing throws would be lit under another sun. What
+    throws a part at the picture's border may stand beyond it.
+
+    reach: (h, w) bool, see ``in_reach``. nowhere_lit: (h, w) bool, where no date shows lit ground.
+    """
+    parts, many = label(mask, np.ones((3, 3), bool))
+    if not many:
+        return mask
+    size = np.bincount(parts.ravel(), minlength=many + 1)
+    thrown_on = np.bincount(parts[mask & reach], minlength=many + 1)
+    dark = np.bincount(parts[mask & nowhere_lit], minlength=many + 1)
+    kept = (thrown_on > 0.2 * size) | (dark < 0.5 * size)
+    for border in (parts[0], parts[-1], parts[:, 0], parts[:, -1]):
+        kept[border] = True
+    kept[0] = False
+    return kept.take(parts)
 
 
 def in_reach(standing, sun, gsd):
