@@ -6,6 +6,7 @@ from dataclasses import dataclass
 import numpy as np
 from scipy.ndimage import binary_erosion, distance_transform_edt, label, median
 
+from .abreast import abreast
 from .blending import grown, membrane, smooth, summed
 from .hiding import SHADE
 from .lightening import learn_light
@@ -111,24 +112,23 @@ def choose(tally, matches, gains, black, plain):
     those does one tell what the next is like."""
     area = tally.size * tally.size
     away = np.where(grown(tally.need > 0, 1), _EDGE, 1.0).astype(np.float32)
-    levels, unlike = [], []
-    for k, match in enumerate(matches):
-        both = tally.both[k]
-        matched = match.apply(np.rint(both.mean(1)).astype(np.uint8))
-        rest = both.mean(0) - matched
+
+    def beside(both, match):
+        """``(level, unlikeness)`` of another date."""
+        rest = both.mean(0) - match.apply(np.rint(both.mean(1)).astype(np.uint8))
         known = both.count / area
         level = membrane(rest, _unlike_none(rest, known * plain * away))
-        levels.append(level)
-        unlike.append(_unlikeness(rest - level, known))
-    order = _orders(tally, unlike)
+        return level, _unlikeness(rest - level, known)
+
+    found = abreast(beside, tally.both, matches)
+    levels = [level for level, _ in found]
+    order = _orders(tally, [unlike for _, unlike in found])
     sunny = tally.seen.count / area * plain * away
     about = membrane(tally.seen.mean(), sunny)
     light, lit, more = _light(tally, matches, levels, black, sunny, about)
     unfit = tuple(_unfit(tally, k, match, levels[k], light, about) for k, match in enumerate(matches))
-    raised = tuple(
-        level + (1 - gain) * _own_colour(tally, k, match)
-        for k, (level, gain, match) in enumerate(zip(levels, gains, matches))
-    )
+    own = abreast(lambda k, match: _own_colour(tally, k, match), range(len(matches)), matches)
+    raised = tuple(level + (1 - gain) * one for level, gain, one in zip(levels, gains, own))
     return Choices(tally.size, order, raised, tuple(gains), unfit, light, lit, more)
 
 

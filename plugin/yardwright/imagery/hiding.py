@@ -5,6 +5,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from . import canopy, movers, shade
+from .abreast import abreast
 from .matching import learn_match
 from .patches import coarser, finer, grown, mean_about, planes_of, softened
 
@@ -55,7 +56,7 @@ def learn_looks(pictures, gsd, suns=(), grounds=None):
     for drawn in (ground.woods, ground.water):
         if drawn is not None:
             bare &= ~drawn
-    matches = (None, *(learn_match(pictures[0], other, bare) for other in pictures[1:]))
+    matches = (None, *abreast(lambda other: learn_match(pictures[0], other, bare), pictures[1:]))
     far = _Broad(pictures, [_in_base_colours(*both) for both in zip(pictures, matches)], gsd, ground)
     turfs = [shade.learn_turf(*both, bare) for both in zip(pictures, far.seen)]
     stands = far.stands(turfs)
