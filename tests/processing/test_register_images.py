@@ -7,7 +7,7 @@ from contextlib import closing
 
 import numpy as np
 import pytest
-from osgeo import gdal
+from osgeo import gdal, ogr
 from shapely.geometry import Point, box
 from yardwright.model.course import Feature
 
@@ -226,6 +226,11 @@ def test_pictures_are_cut_where_the_date_lies(provider, course, tmp_path):
             layers, [Feature("hole", None, line, seen_in=SUMMER.id, attributes={"number": 1, "par": 3})]
         )
 
+    # Nobody has said whether the dates may be printed.
+    rows = ogr.Open(str(course), 1)
+    rows.ExecuteSQL("UPDATE image SET print_allowed = NULL")
+    rows = None
+
     class Log(QgsProcessingFeedback):
         def __init__(self):
             super().__init__(False)
@@ -242,7 +247,7 @@ def test_pictures_are_cut_where_the_date_lies(provider, course, tmp_path):
         log = Log()
         asked = {
             "COURSE": str(course), "IMAGE": date, "SHOWS": ["hole"], "WIDTH_MM": 50, "HEIGHT_MM": 60, "DPI": 150,
-            "OUTPUT": str(tmp_path / out), "SCALE": 1500, "FOR_PRINT": False,
+            "OUTPUT": str(tmp_path / out), "SCALE": 1500,
         }  # fmt: skip
         _, done = algorithm.run(asked, QgsProcessingContext(), log, {}, False)
         assert done
@@ -255,8 +260,9 @@ def test_pictures_are_cut_where_the_date_lies(provider, course, tmp_path):
 
     spring, summer = (str(tmp_path / "images" / f"{date.id}.tif") for date in (SPRING, SUMMER))
     base, _ = cut(summer, "summer")
-    as_it_lies, _ = cut(spring, "before")
+    as_it_lies, said = cut(spring, "before")
     assert beside(base, as_it_lies) == pytest.approx(np.hypot(*SPRING.shift), abs=0.15)
+    assert any("may be printed" in text for text in said)
 
     run(provider, COURSE=str(course), BASE=SUMMER.id, IMAGES=SPRING.id, WRITE=True)
     # The green was drawn from spring: it has come along, and the window with it.
