@@ -17,7 +17,7 @@ from .hole_page import SIZES, hole_page
 from .page_cache import key_of
 from .page_design import parts_of
 from .pdf_join import Link
-from .rules import green_scale, image_rights, page_size
+from .rules import green_scale, image_rights, page_size, rights_not_said
 from .sheet_parts import in_two, width_of
 from .sheets import PAGES, pin_sheet
 from .sheets import page_size as size_of
@@ -390,9 +390,7 @@ class _Plan:
                     image=image.name,
                 )
             else:
-                text = say(
-                    "the course does not say whether the image “{image}” may be printed", image=image.name
-                )
+                text = rights_not_said(image.name)
             self._remark(text, "not_known")
 
     def _remark(self, text, code):

@@ -22,6 +22,7 @@ from ..model.words import say
 from ..store.date_files import file_of_date
 from ..store.files import written_beside
 from ..store.image_dates import dates_of, is_fetched, metres_per_unit
+from .rules import rights_not_said
 from .windows import SHOWS, plan_window
 
 WHOLE = "course"
@@ -101,11 +102,7 @@ def usable_dates(course, place, base, others=None, for_print=True):
         else:
             used.append(date)
     if for_print:
-        remarks += [
-            say("the course does not say whether the image “{image}” may be printed", image=date.id)
-            for date in used
-            if date.print_allowed is None
-        ]
+        remarks += [rights_not_said(date.id) for date in used if date.print_allowed is None]
     rows = {image.id: image for image in course.images}
     for date in used[1:]:
         if date.move.stays() and rows[date.id].rmse_m is None:

@@ -64,6 +64,11 @@ def image_rights(image, pages, form):
     return [Broken(pages[0], "image", what, remedy)]
 
 
+def rights_not_said(image):
+    """The remark on an image of the course of which nobody has said whether it may be printed."""
+    return say("the course does not say whether the image “{image}” may be printed", image=image)
+
+
 def stop_for(broken, off=()):
     """Raise YardwrightError for the first rule that is broken; off: the rules that do not apply."""
     counting = [one for one in broken if one.rule not in off or one.rule not in RULES]

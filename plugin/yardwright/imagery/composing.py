@@ -9,7 +9,6 @@ that of a block, whatever the size of the images and of the composite.
 import os
 import shutil
 import tempfile
-from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass
 
 import numpy as np
@@ -17,6 +16,7 @@ from scipy.ndimage import find_objects, label
 
 from ..model.errors import YardwrightError
 from ..model.words import say
+from .abreast import two_threads
 from .aside import Aside, Block, blocks
 from .blending import grown, stepped, summed
 from .burning import burnt
@@ -371,7 +371,7 @@ class _Making:
 
     def _each(self, work, parts, first, last):
         """Do the work on each part, two at a time; progress goes from ``first`` to ``last``."""
-        with ThreadPoolExecutor(min(2, os.cpu_count() or 1)) as pool:
+        with two_threads() as pool:
             waiting = [pool.submit(work, part) for part in parts]
             try:
                 for done, one in enumerate(waiting, start=1):

@@ -17,6 +17,7 @@ HALO_M = 60.0
 
 _FINE_M, _BROAD_M = 0.3, 0.6
 _NEAR_M = 20.0
+"""How much more than what is asked for movers need about them: a group, and the ground beside it."""
 _PALE = 0.3
 
 
@@ -62,7 +63,7 @@ def learn_looks(pictures, gsd, suns=(), grounds=None):
     stands = far.stands(turfs)
     plain = bare & ~stands
     turfs = [shade.learn_turf(*both, plain) for both in zip(pictures, far.seen)]
-    likes = far.likeness(turfs, stands, far.clouds())
+    likes, _ = far.likeness(turfs, stands, far.clouds())
     turfs = [replace(t, threshold=shade.threshold_of(one[plain])) for t, one in zip(turfs, likes)]
     known = (*suns, *[None] * (len(pictures) - len(suns)))
     return Looks(matches, tuple(turfs), known)
@@ -140,11 +141,11 @@ class _Broad:
     def masks(self, looks):
         """A mask for each date without its movers, and where crowns stand."""
         stands, cloudy = self.stands(looks.turfs), self.clouds()
-        likes = self.likeness(looks.turfs, stands, cloudy)
+        likes, nowhere_lit = self.likeness(looks.turfs, stands, cloudy)
         masks = []
         for k, like in enumerate(likes):
             mask = np.zeros(stands.shape, np.uint8)
-            mask[self._outlined(like, looks, k, stands) & ~stands] |= SHADE
+            mask[self._outlined(like, looks, k, stands, nowhere_lit) & ~stands] |= SHADE
             mask[canopy.overhanging(self.rough[k], stands, self.ground.open, self.gsd)] |= CROWN
             mask[cloudy[k]] |= CLOUD
             masks.append(mask)
@@ -172,7 +173,8 @@ class _Broad:
         )
 
     def likeness(self, turfs, stands, cloudy):
-        """How much each date looks like shade, [(h, w) float32, ...]."""
+        """How much each date looks like shade, [(h, w) float32, ...], and where even the brightest of them
+        does, (h, w) bool; None for that where there is but one."""
         blue = [mean_about(shade.blueness(p), 3) for p in self.pictures]
         barred = stands | self.water(turfs, blue)
         seen = [s & ~c & ~barred for s, c in zip(self.seen, cloudy)]
@@ -181,19 +183,19 @@ class _Broad:
             for *planes, s in zip(self.bright, blue, turfs, seen)
         ]
         if len(alone) == 1:
-            return alone
+            return alone, None
         even = [shade.brightness(p) for p in self.matched]
         bluer = [tint - turf.blue for tint, turf in zip(blue, turfs)]
         compared, brightest = shade.by_comparison(even, bluer, seen)
         # Where even the brightest of the dates looks like shade, each is judged by itself; elsewhere what a
         # date looks like by itself counts as far as the comparison half bears it out.
-        self.nowhere_lit = np.choose(brightest, alone) > 0.6 * shade.USUAL
-        return [
-            np.maximum(c, np.where(self.nowhere_lit, a, np.minimum(a, 2 * c)))
-            for c, a in zip(compared, alone)
+        nowhere_lit = np.choose(brightest, alone) > 0.6 * shade.USUAL
+        likes = [
+            np.maximum(c, np.where(nowhere_lit, a, np.minimum(a, 2 * c))) for c, a in zip(compared, alone)
         ]
+        return likes, nowhere_lit
 
-    def _outlined(self, like, looks, k, stands):
+    def _outlined(self, like, looks, k, stands, nowhere_lit):
         threshold = looks.turfs[k].threshold
         if threshold is None:
             if len(self.pictures) == 1:
@@ -201,9 +203,9 @@ class _Broad:
             threshold = shade.USUAL
         reach = shade.in_reach(stands, looks.suns[k], self.gsd)
         made = shade.outlined(like, threshold, self.gsd, reach)
-        if reach is None or len(self.pictures) == 1:
+        if reach is None or nowhere_lit is None:
             return made
-        return shade.thrown(made, reach, self.nowhere_lit)
+        return shade.thrown(made, reach, nowhere_lit)
 
 
 def _moving(planes, matched, seen, masks, gsd, barred):

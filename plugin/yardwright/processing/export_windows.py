@@ -299,7 +299,6 @@ class _Made:
 
     def tell(self):
         """Write the remarks to the log, each once; an error when not a single window could be made."""
-
         if not self.features and not self._feedback.isCanceled():
             if not self._failures:
                 self._fail(

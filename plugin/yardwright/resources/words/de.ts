@@ -10011,8 +10011,7 @@
         <translation>der Platz hat es schon</translation>
     </message>
     <message>
-        <location filename="../../guide/book.py"/>
-        <location filename="../../guide/composites.py"/>
+        <location filename="../../guide/rules.py"/>
         <source>the course does not say whether the image “{image}” may be printed</source>
         <translation>der Platz sagt nicht, ob das Bild „{image}“ gedruckt werden darf</translation>
     </message>
