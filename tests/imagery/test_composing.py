@@ -491,25 +491,35 @@ def open_ground(pictures, view):
 
 
 def test_hidden_ground_of_the_sample_comes_out_as_true_as_ground_seen(sample, tmp_path):
-    """Mean error over ground that the base hid, at most 1.3 times that over ground that all dates show; both
-    against the base's season painted without shade, people and grain, so that the grain and the JPEG of the
-    images count in both."""
-    view = sample.View(384720.0, 6085479.0, 0.3, 480, 1100)
+    """Mean error over ground that a base hid, at most 1.3 times that over ground that all dates show, with
+    each date as base in its turn; against the base's season painted without shade, people and grain, so that
+    the grain and the JPEG of the images count in both. Of summer's short shadows nearly half lie in shade on
+    all three dates and can but be lightened: they count with the others, and by themselves not at all well.
+    """
+    view = sample.View(384720.0, 6085479.0, 0.3, 480, 900)
     dates = painted(sample, view, tmp_path)
-    ground = drawn_ground()
-    made = composed(dates, tmp_path / "one.tif", ground.ground, ground.keep, grid=grid_of(view))
-    bare = truth(sample, view, sample.AUTUMN, shadows=False, people=False)
-    full = truth(sample, view, sample.AUTUMN)
-    ground_only = open_ground(sample, view)
-    hidden = (np.abs(full - bare).max(axis=2) > 8) & ground_only
-    seen = ground_only & ~hidden
-    for season in (sample.SUMMER, sample.SPRING):
-        lit = truth(sample, view, season, shadows=False, people=False)
-        seen &= np.abs(truth(sample, view, season) - lit).max(axis=2) < 6
-    off = np.abs(pixels_of(made.path)[..., :3] - bare).mean(axis=2)
-    assert hidden.mean() > 0.02 and seen.mean() > 0.2
-    print(f"error of hidden ground {off[hidden].mean():.2f}, seen {off[seen].mean():.2f}")
-    assert off[hidden].mean() <= 1.3 * off[seen].mean()
+    seasons = (sample.AUTUMN, sample.SUMMER, sample.SPRING)
+    bare = [truth(sample, view, season, shadows=False, people=False) for season in seasons]
+    changed = [np.abs(truth(sample, view, season) - lit).max(axis=2) for season, lit in zip(seasons, bare)]
+    ground, ground_only = drawn_ground(), open_ground(sample, view)
+    off_hidden, off_seen, off_shown = [], [], []
+    for k, base in enumerate(dates):
+        others = [one for one in dates if one is not base]
+        path = tmp_path / f"{k}.tif"
+        made = composed([base, *others], path, ground.ground, ground.keep, grid=grid_of(view))
+        off = np.abs(pixels_of(made.path)[..., :3] - bare[k]).mean(axis=2)
+        hidden = (changed[k] > 8) & ground_only
+        rest = [one for j, one in enumerate(changed) if j != k]
+        off_hidden.append(off[hidden])
+        off_seen.append(off[ground_only & ~hidden & (np.maximum(*rest) < 6)])
+        off_shown.append(off[hidden & (np.minimum(*rest) < 6)])
+    hidden, seen, shown = (np.concatenate(one).mean() for one in (off_hidden, off_seen, off_shown))
+    assert sum(map(len, off_hidden)) > 20_000 and sum(map(len, off_seen)) > 200_000
+    print(f"error of hidden ground {hidden:.2f}, of what another date shows {shown:.2f}, seen {seen:.2f}")
+    assert hidden <= 1.3 * seen
+    for base in range(3):
+        assert off_shown[base].mean() <= 1.5 * off_seen[base].mean(), seasons[base]
+    assert off_hidden[1].mean() <= 2.4 * off_seen[1].mean()
 
 
 def groups(pictures, apart=45.0):
