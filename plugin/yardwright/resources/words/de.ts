@@ -1479,6 +1479,11 @@
         <translation>Über</translation>
     </message>
     <message>
+        <location filename="../../imagery/outline.py"/>
+        <source>Click on open water, or draw it by hand: a brook under crowns and bridges is not seen whole.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <location filename="../../desk/outline_tool.py"/>
         <source>Click on the course, or check the CRS of the project.</source>
         <translation>Auf den Platz klicken oder das KBS des Projekts prüfen.</translation>
@@ -4026,6 +4031,11 @@
         <location filename="../../imagery/looking.py"/>
         <source>No date of the course shows anything of it.</source>
         <translation>Kein Datum des Platzes zeigt etwas von ihm.</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/outline.py"/>
+        <source>No even water can be seen round this place.</source>
+        <translation>Um diese Stelle ist kein ebenes Wasser zu sehen.</translation>
     </message>
     <message>
         <location filename="../../processing/committee.py"/>
