@@ -433,9 +433,7 @@ def _told(amounts, seen, ring, sought, pixel, shaded):
     if sought.even and _too_rough(image, ring, pixel):
         raise YardwrightError(
             say("No even water can be seen round this place."),
-            say(
-                "Click on open water, or draw it by hand: a brook under crowns and bridges is not seen whole."
-            ),
+            say("Click on open water, or draw it by hand: a brook is not seen whole under crowns."),
         )
     doubtful = framed | (contrast < max(0.6 * sought.plain, 1.6 * chance))
     remarks = []

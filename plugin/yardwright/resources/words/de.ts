@@ -1480,8 +1480,8 @@
     </message>
     <message>
         <location filename="../../imagery/outline.py"/>
-        <source>Click on open water, or draw it by hand: a brook under crowns and bridges is not seen whole.</source>
-        <translation type="unfinished"></translation>
+        <source>Click on open water, or draw it by hand: a brook is not seen whole under crowns.</source>
+        <translation>Auf offenes Wasser klicken oder von Hand zeichnen: Ein Bach ist unter Kronen nicht ganz zu sehen.</translation>
     </message>
     <message>
         <location filename="../../desk/outline_tool.py"/>
