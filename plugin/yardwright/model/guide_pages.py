@@ -29,7 +29,7 @@ PAGE_KINDS = {
     "pins": PageKind(to_say("Pins")),
     "sponsor": PageKind(to_say("Page of a sponsor"), False, "source"),
     "text": PageKind(to_say("Page of text"), False, "text"),
-    "notes": PageKind(to_say("Page for notes"), False),
+    "notes": PageKind(to_say("Notes"), False),
     "imprint": PageKind(to_say("Imprint"), always=True),
 }
 """Every kind, in the order in which they usually stand."""

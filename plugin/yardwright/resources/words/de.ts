@@ -1711,8 +1711,8 @@
         <translation>Plätze in einer gemeinsamen Datenbank gibt es in dieser Version nicht.</translation>
     </message>
     <message>
-        <location filename="../../guide/book.py"/>
         <location filename="../../guide/page_design.py"/>
+        <location filename="../../model/guide_pages.py"/>
         <source>Cover</source>
         <translation>Umschlag</translation>
     </message>
@@ -1779,6 +1779,11 @@
         <location filename="../../desk/registering_dialog.py"/>
         <source>Dates to register</source>
         <translation>Daten zum Einpassen</translation>
+    </message>
+    <message>
+        <location filename="../../guide/event_page.py"/>
+        <source>Day</source>
+        <translation>Tag</translation>
     </message>
     <message>
         <location filename="../../desk/audit_dialog.py"/>
@@ -2227,6 +2232,11 @@
         <translation>Maße über dem Bild der Bahn</translation>
     </message>
     <message>
+        <location filename="../../model/kinds.py"/>
+        <source>File of the page</source>
+        <translation>Datei der Seite</translation>
+    </message>
+    <message>
         <location filename="../../measure/checks_of_drawing.py"/>
         <source>Fill what was left open</source>
         <translation>Ausgespartes füllen</translation>
@@ -2265,6 +2275,7 @@
     <message>
         <location filename="../../desk/bring_lengths.py"/>
         <location filename="../../desk/tees_dialog.py"/>
+        <location filename="../../guide/event_page.py"/>
         <location filename="../../guide/sheets.py"/>
         <location filename="../../model/kinds.py"/>
         <source>Flight</source>
@@ -2278,6 +2289,7 @@
     <message>
         <location filename="../../desk/event_panel.py"/>
         <location filename="../../desk/tees_dialog.py"/>
+        <location filename="../../guide/event_page.py"/>
         <source>Flights</source>
         <translation>Gruppen</translation>
     </message>
@@ -2931,6 +2943,8 @@
     <message>
         <location filename="../../desk/composing_dialog.py"/>
         <location filename="../../desk/measure_dialog.py"/>
+        <location filename="../../guide/event_page.py"/>
+        <location filename="../../model/guide_pages.py"/>
         <location filename="../../model/kinds.py"/>
         <location filename="../../processing/algorithm.py"/>
         <location filename="../../processing/event_sheets.py"/>
@@ -2972,6 +2986,12 @@
         <location filename="../../desk/propose_dialog.py"/>
         <source>Holes {}</source>
         <translation>Bahnen {}</translation>
+    </message>
+    <message>
+        <location filename="../../guide/event_page.py"/>
+        <location filename="../../model/kinds.py"/>
+        <source>Host</source>
+        <translation>Gastgeber</translation>
     </message>
     <message>
         <location filename="../../desk/registering_dialog.py"/>
@@ -3142,7 +3162,7 @@
         <translation>Bild vom {}</translation>
     </message>
     <message>
-        <location filename="../../guide/book.py"/>
+        <location filename="../../model/guide_pages.py"/>
         <source>Imprint</source>
         <translation>Impressum</translation>
     </message>
@@ -3302,6 +3322,7 @@
         <translation>Als Vorlage des Platzes für „{kind}“ aufbewahrt: {path}.</translation>
     </message>
     <message>
+        <location filename="../../model/kinds.py"/>
         <location filename="../../processing/outline_feature.py"/>
         <source>Kind</source>
         <translation>Art</translation>
@@ -3542,6 +3563,11 @@
         <translation>Befunde aller Bahnen auflisten oder nur die der aktuellen Bahn</translation>
     </message>
     <message>
+        <location filename="../../model/guide_pages.py"/>
+        <source>Local Rules</source>
+        <translation>Platzregeln</translation>
+    </message>
+    <message>
         <location filename="../../desk/propose_dialog.py"/>
         <source>Locations</source>
         <translation>Lochpositionen</translation>
@@ -3642,6 +3668,11 @@
         <location filename="../../desk/masks.py"/>
         <source>Looking for what hides the ground…</source>
         <translation>Was den Boden verdeckt, wird gesucht…</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Looks towards (° from north)</source>
+        <translation>Blickrichtung (° von Nord)</translation>
     </message>
     <message>
         <location filename="../../processing/start_course.py"/>
@@ -3864,6 +3895,7 @@
     </message>
     <message>
         <location filename="../../guide/book_pages.py"/>
+        <location filename="../../guide/event_page.py"/>
         <source>Metres</source>
         <translation>Meter</translation>
     </message>
@@ -4192,6 +4224,11 @@
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
+        <source>Note from the ground</source>
+        <translation>Notiz vom Platz</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
         <source>Note on a hole</source>
         <translation>Notiz zu einer Bahn</translation>
     </message>
@@ -4203,6 +4240,7 @@
     <message>
         <location filename="../../desk/hole_panel.py"/>
         <location filename="../../guide/book.py"/>
+        <location filename="../../model/guide_pages.py"/>
         <source>Notes</source>
         <translation>Notizen</translation>
     </message>
@@ -4296,6 +4334,11 @@
         <location filename="../../desk/checks_panel.py"/>
         <source>Nothing wrong found on {} holes.</source>
         <translation>Auf {} Bahnen ist nichts zu beanstanden.</translation>
+    </message>
+    <message>
+        <location filename="../../model/guide_pages.py"/>
+        <source>Notices to players</source>
+        <translation>Hinweise für die Spieler</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -4615,13 +4658,20 @@
     </message>
     <message>
         <location filename="../../guide/page_design.py"/>
+        <location filename="../../model/guide_pages.py"/>
         <source>Page of a sponsor</source>
         <translation>Seite eines Sponsors</translation>
     </message>
     <message>
         <location filename="../../guide/page_design.py"/>
+        <location filename="../../model/guide_pages.py"/>
         <source>Page of text</source>
         <translation>Textseite</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Page of the guide</source>
+        <translation>Seite des Buchs</translation>
     </message>
     <message>
         <location filename="../../guide/pdf_join.py"/>
@@ -4752,6 +4802,11 @@
         <translation>Telefon</translation>
     </message>
     <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Photograph</source>
+        <translation>Foto</translation>
+    </message>
+    <message>
         <location filename="../../desk/composing_dialog.py"/>
         <source>Picture</source>
         <translation>Bild</translation>
@@ -4795,6 +4850,7 @@
         <location filename="../../desk/audit_dialog.py"/>
         <location filename="../../desk/event_panel.py"/>
         <location filename="../../desk/propose_dialog.py"/>
+        <location filename="../../model/guide_pages.py"/>
         <source>Pins</source>
         <translation>Löcher</translation>
     </message>
@@ -4853,6 +4909,11 @@
         <location filename="../../guide/book.py"/>
         <source>Pins, round {number}</source>
         <translation>Lochpositionen, Runde {number}</translation>
+    </message>
+    <message>
+        <location filename="../../guide/event_page.py"/>
+        <source>Pins: so far on from the green’s front, so far in from the side that is named.</source>
+        <translation>Fahnen: so weit vom vorderen Rand des Grüns, so weit von der genannten Seite herein.</translation>
     </message>
     <message>
         <location filename="../../processing/compose_image.py"/>
@@ -5242,6 +5303,7 @@
         <location filename="../../desk/event_panel.py"/>
         <location filename="../../desk/propose_dialog.py"/>
         <location filename="../../desk/tees_dialog.py"/>
+        <location filename="../../guide/event_page.py"/>
         <location filename="../../guide/sheets.py"/>
         <location filename="../../model/kinds.py"/>
         <location filename="../../processing/event_sheets.py"/>
@@ -5298,6 +5360,7 @@
         <location filename="../../desk/event_dialog.py"/>
         <location filename="../../desk/event_panel.py"/>
         <location filename="../../desk/event_settings.py"/>
+        <location filename="../../guide/event_page.py"/>
         <source>Rounds</source>
         <translation>Runden</translation>
     </message>
@@ -5310,6 +5373,11 @@
         <location filename="../../desk/event_dialog.py"/>
         <source>Rounds, flights, lengths and limits as in “{}”</source>
         <translation>Runden, Gruppen, Längen und Grenzen wie in „{}“</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Rules on pages that do not apply (with commas)</source>
+        <translation>Regeln für Seiten, die nicht gelten (mit Kommas)</translation>
     </message>
     <message>
         <location filename="../../processing/make_guide.py"/>
@@ -5345,6 +5413,11 @@
         <location filename="../../desk/sheets_dialog.py"/>
         <source>Save as P&amp;DF…</source>
         <translation>Als P&amp;DF speichern…</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sponsor_pages.py"/>
+        <source>Save it anew as PNG or JPEG.</source>
+        <translation>Neu als PNG oder JPEG speichern.</translation>
     </message>
     <message>
         <location filename="../../store/vector_source.py"/>
@@ -5450,6 +5523,7 @@
         <location filename="../../guide/book_pages.py"/>
         <location filename="../../guide/drawn_item.py"/>
         <location filename="../../guide/page_design.py"/>
+        <location filename="../../model/guide_pages.py"/>
         <location filename="../../model/kinds.py"/>
         <location filename="../../processing/start_course.py"/>
         <source>Scorecard</source>
@@ -5644,6 +5718,11 @@
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
+        <source>Shown</source>
+        <translation>Gezeigt</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
         <source>Shows</source>
         <translation>Zeigt</translation>
     </message>
@@ -5732,6 +5811,7 @@
     </message>
     <message>
         <location filename="../../desk/event_settings.py"/>
+        <location filename="../../guide/event_page.py"/>
         <location filename="../../model/kinds.py"/>
         <source>Start</source>
         <translation>Start</translation>
@@ -6105,6 +6185,11 @@
         <translation>Abschlag {numbers} nennt kein Abschlagset.</translation>
     </message>
     <message>
+        <location filename="../../guide/event_page.py"/>
+        <source>Tees</source>
+        <translation>Abschläge</translation>
+    </message>
+    <message>
         <location filename="../../desk/drawing_bar.py"/>
         <source>Tees and plates that are drawn belong to this tee set, and distances at the pointer and on the map begin at its tee; as long as none is chosen, at the longest.</source>
         <translation>Gezeichnete Abschläge und Abschlagplatten gehören zu diesem Abschlagset, und Entfernungen am Mauszeiger und auf der Karte beginnen an seinem Abschlag; solange keines gewählt ist, am längsten.</translation>
@@ -6128,6 +6213,11 @@
         <location filename="../../model/kinds.py"/>
         <source>Text</source>
         <translation>Text</translation>
+    </message>
+    <message>
+        <location filename="../../guide/drawn_item.py"/>
+        <source>Text that flows over pages</source>
+        <translation>Text, der über Seiten läuft</translation>
     </message>
     <message>
         <location filename="../../store/writing.py"/>
@@ -6207,6 +6297,11 @@
         <translation>Längen der Spielleitung</translation>
     </message>
     <message>
+        <location filename="../../guide/book.py"/>
+        <source>The committee’s notice at the course prevails over this page.</source>
+        <translation>Der Aushang der Spielleitung auf dem Platz geht dieser Seite vor.</translation>
+    </message>
+    <message>
         <location filename="../../guide/book_pages.py"/>
         <source>The committee’s notices and the Local Rules prevail over all that stands here.</source>
         <translation>Aushänge der Spielleitung und die Platzregeln gehen allem vor, was hier steht.</translation>
@@ -6241,7 +6336,7 @@
     </message>
     <message>
         <location filename="../../desk/checks_panel.py"/>
-        <location filename="../../guide/book.py"/>
+        <location filename="../../model/guide_pages.py"/>
         <source>The course</source>
         <translation>Der Platz</translation>
     </message>
@@ -6488,6 +6583,11 @@
         <location filename="../../measure/checks_of_drawing.py"/>
         <source>The ends of {one} and {other} are {distance} apart.</source>
         <translation>Die Enden liegen {distance} auseinander: {one} und {other}.</translation>
+    </message>
+    <message>
+        <location filename="../../model/guide_pages.py"/>
+        <source>The event</source>
+        <translation>Die Veranstaltung</translation>
     </message>
     <message>
         <location filename="../../store/events.py"/>
@@ -7660,6 +7760,11 @@
         <translation>Passpunkte von Hand: {} auf {}</translation>
     </message>
     <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Title</source>
+        <translation>Titel</translation>
+    </message>
+    <message>
         <location filename="../../desk/composing_dialog.py"/>
         <source>To &amp;look at only: take dates that may not be printed too</source>
         <translation>&amp;Nur zum Ansehen: auch Daten nehmen, die nicht gedruckt werden dürfen</translation>
@@ -8345,6 +8450,7 @@
     </message>
     <message>
         <location filename="../../guide/book_pages.py"/>
+        <location filename="../../guide/event_page.py"/>
         <location filename="../../model/kinds.py"/>
         <source>Yards</source>
         <translation>Yards</translation>
@@ -8998,6 +9104,11 @@
         <translation>erfunden aus seiner Umgebung</translation>
     </message>
     <message>
+        <location filename="../../store/guide_pages.py"/>
+        <source>it does not say which kind of page it is</source>
+        <translation>sie sagt nicht, welche Art Seite sie ist</translation>
+    </message>
+    <message>
         <location filename="../../store/reading.py"/>
         <source>it has a coordinate that is not a number</source>
         <translation>eine Koordinate ist keine Zahl</translation>
@@ -9571,6 +9682,11 @@
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
+        <source>note from the ground</source>
+        <translation>Notiz vom Platz</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
         <source>note on a hole</source>
         <translation>Notiz zu einer Bahn</translation>
     </message>
@@ -9583,6 +9699,11 @@
         <location filename="../../desk/composing_dialog.py"/>
         <source>nothing stays hidden</source>
         <translation>nichts bleibt verdeckt</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sponsor_pages.py"/>
+        <source>of “{file}”’s {count} pages the first {most} are taken</source>
+        <translation>von den {count} Seiten von „{file}“ werden die ersten {most} genommen</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -9656,6 +9777,11 @@
         <location filename="../../model/kinds.py"/>
         <source>ours</source>
         <translation>unsere</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>page of the guide</source>
+        <translation>Seite des Buchs</translation>
     </message>
     <message>
         <location filename="../../store/scorecard.py"/>
@@ -10088,6 +10214,11 @@
         <translation>die Datei scheint beschädigt</translation>
     </message>
     <message>
+        <location filename="../../guide/sponsor_pages.py"/>
+        <source>the file “{file}” is not there</source>
+        <translation>die Datei „{file}“ ist nicht da</translation>
+    </message>
+    <message>
         <location filename="../../measure/tee_setting.py"/>
         <source>the flight names no tee set</source>
         <translation>der Flight nennt kein Abschlagset</translation>
@@ -10148,6 +10279,11 @@
         <location filename="../../guide/book.py"/>
         <source>the image does not reach hole {number}</source>
         <translation>Das Bild reicht nicht bis Bahn {number}</translation>
+    </message>
+    <message>
+        <location filename="../../model/guide_pages.py"/>
+        <source>the imprint holds the cautions and the credits and comes last</source>
+        <translation>das Impressum enthält die Hinweise und die Bildnachweise und steht zuletzt</translation>
     </message>
     <message>
         <location filename="../../store/course_file.py"/>
@@ -11267,6 +11403,11 @@
         <translation>{unit} bis zur Vorderkante</translation>
     </message>
     <message>
+        <location filename="../../guide/event_page.py"/>
+        <source>{unit}, round {number}</source>
+        <translation>{unit}, Runde {number}</translation>
+    </message>
+    <message>
         <location filename="../../store/separated.py"/>
         <source>{what} {value} is not at least {low}</source>
         <translation>{what} {value} ist kleiner als {low}</translation>
@@ -11662,6 +11803,11 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <translation>„{file}“ enthält keinen lesbaren Vektorlayer.</translation>
     </message>
     <message>
+        <location filename="../../guide/sponsor_pages.py"/>
+        <source>“{file}” is none of {kinds}, or damaged</source>
+        <translation>„{file}“ ist nichts von {kinds} oder beschädigt</translation>
+    </message>
+    <message>
         <location filename="../../store/openstreetmap.py"/>
         <source>“{file}” is not in longitude and latitude, as OpenStreetMap always is.</source>
         <translation>„{file}“ liegt nicht in geographischer Länge und Breite vor, wie es OpenStreetMap immer tut.</translation>
@@ -11670,6 +11816,16 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <location filename="../../imagery/window.py"/>
         <source>“{file}” is to be read and replaced at once.</source>
         <translation>„{file}“ soll zugleich gelesen und ersetzt werden.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sponsor_pages.py"/>
+        <source>“{file}” is {wide} x {high} pixels large</source>
+        <translation>„{file}“ ist {wide} x {high} Pixel groß</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sponsor_pages.py"/>
+        <source>“{file}”: {reason}</source>
+        <translation>„{file}“: {reason}</translation>
     </message>
     <message>
         <location filename="../../imagery/moved_file.py"/>
@@ -11692,6 +11848,16 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <translation>„{name}“ muss eine ganze Zahl sein.</translation>
     </message>
     <message>
+        <location filename="../../model/guide_pages.py"/>
+        <source>“{page}” has no text</source>
+        <translation>„{page}“ hat keinen Text</translation>
+    </message>
+    <message>
+        <location filename="../../model/guide_pages.py"/>
+        <source>“{page}” holds the cautions and the credits and stays in</source>
+        <translation>„{page}“ enthält die Hinweise und die Bildnachweise und bleibt darin</translation>
+    </message>
+    <message>
         <location filename="../../guide/book.py"/>
         <location filename="../../guide/sheets.py"/>
         <source>“{page}” is no size of a page.</source>
@@ -11703,9 +11869,35 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <translation>„{page}“ misst {width} x {height} mm; eine Seite mit einem Grün darf höchstens 107,95 x 177,8 mm (4¼ x 7 Zoll) haben.</translation>
     </message>
     <message>
+        <location filename="../../model/guide_pages.py"/>
+        <source>“{page}” names no file</source>
+        <translation>„{page}“ nennt keine Datei</translation>
+    </message>
+    <message>
         <location filename="../../guide/rules.py"/>
         <source>“{page}” shows a green at 1:{scale}, larger than 1:480.</source>
         <translation>„{page}“ zeigt ein Grün im Maßstab 1:{scale}, größer als 1:480.</translation>
+    </message>
+    <message>
+        <location filename="../../model/guide_pages.py"/>
+        <source>“{page}” stands in the guide once; the second one is left out</source>
+        <translation>„{page}“ steht im Buch nur einmal; das zweite wird weggelassen</translation>
+    </message>
+    <message>
+        <location filename="../../guide/book.py"/>
+        <source>“{page}”: no font here has the letters {letters}</source>
+        <translation>„{page}“: keine Schrift hier hat die Zeichen {letters}</translation>
+    </message>
+    <message>
+        <location filename="../../guide/book.py"/>
+        <source>“{page}”: the picture “{file}” cannot be read</source>
+        <translation>„{page}“: das Bild „{file}“ lässt sich nicht lesen</translation>
+    </message>
+    <message>
+        <location filename="../../guide/book.py"/>
+        <location filename="../../guide/book_making.py"/>
+        <source>“{page}”: {told}</source>
+        <translation>„{page}“: {told}</translation>
     </message>
     <message>
         <location filename="../../guide/page_layouts.py"/>
@@ -11721,6 +11913,11 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <location filename="../../guide/pdf_objects.py"/>
         <source>“{path}” cannot be read ({reason}).</source>
         <translation>„{path}“ ist nicht lesbar ({reason}).</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sponsor_pages.py"/>
+        <source>“{path}” cannot be read: {reason}.</source>
+        <translation>„{path}“ lässt sich nicht lesen: {reason}.</translation>
     </message>
     <message>
         <location filename="../../guide/page_templates.py"/>
