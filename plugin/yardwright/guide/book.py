@@ -66,7 +66,7 @@ class BookPage:
     page that goes on; variables, drawings: for its layout; links: ``pdf_join.Link``s; hole: its HolePage,
     None for other kinds; pictured: whether the image reaches it; given: the file it shows, "" for none;
     given_page: which page of it, 0 of an image; listed: the place of what it belongs to in the list of
-    pages, from 0."""
+    pages, from 0; -1 of what is in no list."""
 
     kind: str
     name: str
@@ -79,7 +79,7 @@ class BookPage:
     pictured: bool = False
     given: str = ""
     given_page: int = 0
-    listed: int = 0
+    listed: int = -1
 
 
 @dataclass(frozen=True)
@@ -142,14 +142,15 @@ class _Plan:
         self.notes, self.runs = 0, {}
 
     def book(self):
-        listed = in_order(self.wanted.pages)
+        where = {id(page): place for place, page in enumerate(self.wanted.pages)}
         self.remarks += [remark for _, remark in problems_of(self.wanted.pages)]
         pages, there, notes_at = [], set(), None
-        for place, page in enumerate(listed):
+        for page in in_order(self.wanted.pages):
             if page.lacking or (PAGE_KINDS[page.kind].once and page.kind in there):
                 continue
             there.add(page.kind)
-            pages += [replace(one, listed=place) for one in self._MAKE[page.kind](self, page)]
+            made = self._MAKE[page.kind](self, page)
+            pages += [replace(one, listed=where.get(id(page), -1)) for one in made]
             if page.kind == "notes":
                 notes_at = len(pages)
         if self.wanted.form == "booklet":

@@ -5,7 +5,8 @@ import tempfile
 from contextlib import contextmanager
 from dataclasses import dataclass, replace
 
-from qgis.core import QgsExpressionContext, QgsExpressionContextUtils, QgsProject
+from qgis.core import QgsExpressionContext, QgsExpressionContextUtils, QgsLayoutExporter, QgsProject
+from qgis.PyQt.QtCore import QSize
 
 from ..imagery.image import OutsideImage
 from ..imagery.margins import KINDS as OUTLINED
@@ -111,6 +112,23 @@ class GuideMaker:
         self._bind(book, leaves, path, binding or Binding(), _going(progress))
         self.cache.keep_small()
 
+    def shown(self, book, page, width):
+        """A page of a planned Book as a QImage about so many pixels wide, painted by the layout that the book
+        is; None of a page taken from another's PDF, which is not painted here."""
+        if page.given_page:
+            return None
+        template = self._templates[page.kind]
+        dpi = width / book.wanted.size[0] * 25.4
+        with self._expressions(), tempfile.TemporaryDirectory(prefix="yardwright-") as folder:
+            content = self._filled(self._content(page), page, folder, None)
+            layout = layout_of(QgsProject.instance(), template, content)
+            return QgsLayoutExporter(layout).renderPageToImage(0, QSize(), dpi)
+
+    def shown_key(self, book, page, width):
+        """What the picture of a page is known by: one that is the same need not be painted again."""
+        key = page_key(self._templates[page.kind], self._content(page), FORMS[book.wanted.form])
+        return key_of(key, page.given, page.given_page, width)
+
     def _bind(self, book, leaves, path, binding, progress):
         info = BookInfo(
             title=say("{title}: yardage guide", title=book.title),
@@ -193,12 +211,17 @@ class GuideMaker:
 
     def _paint(self, template, content, page, form, path, progress):
         with tempfile.TemporaryDirectory(prefix="yardwright-") as folder:
-            if page.hole is not None:
-                content = self._pictured(content, page, folder, progress)
-            elif page.given and not page.given_page:
-                content = self._given(content, page, folder)
+            content = self._filled(content, page, folder, progress)
             layout = layout_of(QgsProject.instance(), template, content, self.remarks)
             paint_page(layout, path, form)
+
+    def _filled(self, content, page, folder, progress):
+        """A page's content with its picture, if it has one."""
+        if page.hole is not None:
+            return self._pictured(content, page, folder, progress)
+        if page.given and not page.given_page:
+            return self._given(content, page, folder)
+        return content
 
     def _pictured(self, content, page, folder, progress):
         """A hole's content with its picture, or with a word that there is none."""

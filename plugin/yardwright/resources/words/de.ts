@@ -85,6 +85,11 @@
         <translation>Bild&amp;nachweis</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>&amp;Crop marks</source>
+        <translation>&amp;Schnittmarken</translation>
+    </message>
+    <message>
         <location filename="../../desk/toolbar.py"/>
         <source>&amp;Dates panel</source>
         <translation>Bedienfeld „Bild&amp;datum“</translation>
@@ -98,6 +103,11 @@
         <location filename="../../desk/ties.py"/>
         <source>&amp;Delete pair</source>
         <translation>Paar &amp;löschen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>&amp;Event</source>
+        <translation>Veranst&amp;altung</translation>
     </message>
     <message>
         <location filename="../../desk/toolbar.py"/>
@@ -120,6 +130,16 @@
         <translation>&amp;Ordner</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>&amp;Form</source>
+        <translation>F&amp;orm</translation>
+    </message>
+    <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>&amp;Grid over the greens</source>
+        <translation>&amp;Raster über den Grüns</translation>
+    </message>
+    <message>
         <location filename="../../desk/propose_dialog.py"/>
         <source>&amp;Heights from</source>
         <translation>&amp;Höhen aus</translation>
@@ -138,6 +158,11 @@
         <location filename="../../desk/measure_dialog.py"/>
         <source>&amp;Holes</source>
         <translation>&amp;Bahnen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>&amp;Image</source>
+        <translation>&amp;Bild</translation>
     </message>
     <message>
         <location filename="../../desk/date_actions.py"/>
@@ -175,6 +200,7 @@
         <translation>Platz ö&amp;ffnen…</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
         <location filename="../../desk/sheets_dialog.py"/>
         <source>&amp;Page</source>
         <translation>&amp;Seite</translation>
@@ -225,6 +251,7 @@
         <translation>&amp;Reparieren</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
         <location filename="../../desk/sheets_dialog.py"/>
         <source>&amp;Round</source>
         <translation>&amp;Runde</translation>
@@ -270,6 +297,11 @@
         <location filename="../../desk/measure_dialog.py"/>
         <source>&amp;Tee sets</source>
         <translation>Abschlagse&amp;ts</translation>
+    </message>
+    <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>&amp;Tees</source>
+        <translation>A&amp;bschläge</translation>
     </message>
     <message>
         <location filename="../../desk/composing_dialog.py"/>
@@ -628,6 +660,7 @@
         <translation>Angehaktes über&amp;nehmen</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
         <location filename="../../desk/hole_panel.py"/>
         <source>Add</source>
         <translation>Hinzufügen</translation>
@@ -641,6 +674,11 @@
         <location filename="../../desk/tees_dialog.py"/>
         <source>Add a flight, then type the lengths of its holes.</source>
         <translation>Eine Gruppe hinzufügen, dann die Längen ihrer Bahnen eintragen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>Add a page after the one chosen</source>
+        <translation>Eine Seite nach der gewählten einfügen</translation>
     </message>
     <message>
         <location filename="../../desk/event_panel.py"/>
@@ -689,6 +727,11 @@
         <translation>Alle Bahnen</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>All rounds</source>
+        <translation>Alle Runden</translation>
+    </message>
+    <message>
         <location filename="../../desk/dates_panel.py"/>
         <source>All {} features shown.</source>
         <translation>Alle {} Objekte werden gezeigt.</translation>
@@ -707,6 +750,11 @@
         <location filename="../../processing/import_features.py"/>
         <source>An OpenStreetMap file (.osm, .osm.pbf, or GeoJSON with golf tags), or any vector layer or file: shapefile, KML, GPX, DXF, GeoPackage, or a CSV of surveyed points with columns lon and lat, or x and y. In a CSV, the points of a line or an area name it in a column “feature”. Fields with the names of the course’s own fields are taken over.</source>
         <translation>Eine OpenStreetMap-Datei (.osm, .osm.pbf oder GeoJSON mit Golf-Tags) oder ein beliebiger Vektorlayer oder eine Vektordatei: Shapefile, KML, GPX, DXF, GeoPackage oder eine CSV vermessener Punkte mit den Spalten lon und lat oder x und y. In einer CSV nennen die Punkte einer Linie oder Fläche diese in einer Spalte „feature“. Felder mit den Namen der Felder des Platzes werden übernommen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/page_editor.py"/>
+        <source>An image or a PDF. It is copied into the course’s folder of the guide, to stay with it.</source>
+        <translation>Ein Bild oder PDF. Es wird in den Ordner des Buchs beim Platz kopiert, damit es dabei bleibt.</translation>
     </message>
     <message>
         <location filename="../../processing/outline_feature.py"/>
@@ -877,6 +925,11 @@
         <location filename="../../desk/registering_dialog.py"/>
         <source>Being looked at…</source>
         <translation>Wird angesehen…</translation>
+    </message>
+    <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>Booklet for print</source>
+        <translation>Heft für den Druck</translation>
     </message>
     <message>
         <location filename="../../desk/ties.py"/>
@@ -1109,6 +1162,7 @@
         <translation>Prüfen, ob die Bilder der Daten dort liegen, wo der Platz liegt.</translation>
     </message>
     <message>
+        <location filename="../../desk/page_editor.py"/>
         <location filename="../../guide/page_cache.py"/>
         <source>Check that there is room on the disk and that you may write there.</source>
         <translation>Prüfen, ob auf dem Datenträger Platz ist und ob dort geschrieben werden darf.</translation>
@@ -1463,6 +1517,11 @@
         <translation>Zuerst etwas in der Liste wählen.</translation>
     </message>
     <message>
+        <location filename="../../desk/page_editor.py"/>
+        <source>Choose the &amp;file…</source>
+        <translation>&amp;Datei wählen…</translation>
+    </message>
+    <message>
         <location filename="../../imagery/grid.py"/>
         <location filename="../../imagery/terrain.py"/>
         <source>Choose the course's CRS as EPSG:n.</source>
@@ -1522,6 +1581,11 @@
         <location filename="../../guide/outlining.py"/>
         <source>Click well inside, choose an image in which it stands out, or draw it by hand.</source>
         <translation>Deutlich innerhalb klicken, ein Bild wählen, in dem es sich abhebt, oder von Hand zeichnen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>Close</source>
+        <translation>Schließen</translation>
     </message>
     <message>
         <location filename="../../store/course_file.py"/>
@@ -2351,6 +2415,16 @@
         <translation>Zu jedem Bildausschnitt ein gedrehtes GeoTIFF und ein PNG oder JPEG mit World-Datei, benannt nach Bahn und Art (hole_07.tif, green_07.png); die Tabelle placements mit dem Ort jedes Symbols in jedem Bild, in Millimetern und Pixeln von links oben; und die Rechtecke im Layer der Bildausschnitte des Platzes. Die eines früheren Laufs werden ersetzt.</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>For the phone</source>
+        <translation>Für das Telefon</translation>
+    </message>
+    <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>For the phone, or for print: single pages, or sheets to fold and staple.</source>
+        <translation>Für das Telefon oder für den Druck: einzelne Seiten oder Bögen zum Falten und Heften.</translation>
+    </message>
+    <message>
         <location filename="../../processing/make_guide.py"/>
         <source>Form</source>
         <translation>Form</translation>
@@ -2732,6 +2806,7 @@
         <translation>Bodenauflösung (m)</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
         <location filename="../../processing/make_guide.py"/>
         <source>Guide</source>
         <translation>Buch</translation>
@@ -3162,6 +3237,11 @@
         <translation>Bild vom {}</translation>
     </message>
     <message>
+        <location filename="../../desk/page_editor.py"/>
+        <source>Images and PDFs</source>
+        <translation>Bilder und PDFs</translation>
+    </message>
+    <message>
         <location filename="../../model/guide_pages.py"/>
         <source>Imprint</source>
         <translation>Impressum</translation>
@@ -3528,6 +3608,11 @@
         <translation>Zeile {}: {}; ausgelassen.</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>Lines every five yards or metres.</source>
+        <translation>Linien alle fünf Yards oder Meter.</translation>
+    </message>
+    <message>
         <location filename="../../desk/audit_dialog.py"/>
         <source>Lines that could not be read: {}. Pins that look as if nobody had asked for them are therefore not taken out with all the others.</source>
         <translation>Zeilen, die nicht gelesen werden konnten: {}. Lochpositionen, die nur deshalb nicht verlangt scheinen könnten, werden daher nicht mit allen anderen herausgenommen.</translation>
@@ -3675,6 +3760,11 @@
         <translation>Blickrichtung (° von Nord)</translation>
     </message>
     <message>
+        <location filename="../../desk/toolbar.py"/>
+        <source>Ma&amp;ke the guide…</source>
+        <translation>B&amp;uch erstellen…</translation>
+    </message>
+    <message>
         <location filename="../../processing/start_course.py"/>
         <source>Made the course file {}</source>
         <translation>Platzdatei angelegt: {}</translation>
@@ -3777,6 +3867,11 @@
         <translation>Maße bemerken, die unsicherer sind als (yd)</translation>
     </message>
     <message>
+        <location filename="../../desk/page_editor.py"/>
+        <source>Markdown: # before a heading, **bold**, *slanted*, - before the items of a list. What stands between [% and %] is worked out, such as [% hole_length(12, 'Black') %].</source>
+        <translation>Markdown: # vor einer Überschrift, **fett**, *schräg*, - vor den Punkten einer Liste. Was zwischen [% und %] steht, wird ausgerechnet, etwa [% hole_length(12, 'Black') %].</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <location filename="../../desk/pointer.py"/>
         <source>Marker</source>
@@ -3796,6 +3891,11 @@
         <location filename="../../desk/event_settings.py"/>
         <source>Markers move across the tee to keep clear of the worn places of earlier rounds</source>
         <translation>Markierungen rücken quer über den Abschlag, um abgespielte Stellen früherer Runden zu meiden</translation>
+    </message>
+    <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>Marks where pages are cut and folded.</source>
+        <translation>Marken, wo Seiten geschnitten und gefaltet werden.</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -3951,6 +4051,16 @@
         <translation>Das Ende der Linie auf die Mitte des Grüns verschieben</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>Move the page down (Alt+Down)</source>
+        <translation>Die Seite nach unten bewegen (Alt+Ab)</translation>
+    </message>
+    <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>Move the page up (Alt+Up)</source>
+        <translation>Die Seite nach oben bewegen (Alt+Auf)</translation>
+    </message>
+    <message>
         <location filename="../../desk/registering_dialog.py"/>
         <source>Move these dates, and with them what was drawn from them. It is saved by you, and can be undone.</source>
         <translation>Diese Daten verschieben, und mit ihnen, was daraus gezeichnet wurde. Gespeichert wird von Hand, und es lässt sich rückgängig machen.</translation>
@@ -4070,6 +4180,11 @@
         <translation>Um diese Stelle ist kein ebenes Wasser zu sehen.</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>No event</source>
+        <translation>Keine Veranstaltung</translation>
+    </message>
+    <message>
         <location filename="../../processing/committee.py"/>
         <source>No event is named.</source>
         <translation>Kein Wettspiel ist genannt.</translation>
@@ -4078,6 +4193,11 @@
         <location filename="../../desk/composing_dialog.py"/>
         <source>No folder is named.</source>
         <translation>Kein Ordner ist genannt.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>No guide was written; what was there is as it was.</source>
+        <translation>Es wurde kein Buch geschrieben; was da war, ist wie zuvor.</translation>
     </message>
     <message>
         <location filename="../../desk/hole_panel.py"/>
@@ -4268,6 +4388,11 @@
         <location filename="../../desk/audit_dialog.py"/>
         <source>Nothing is decided yet.</source>
         <translation>Noch ist nichts entschieden.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>Nothing is missing.</source>
+        <translation>Es fehlt nichts.</translation>
     </message>
     <message>
         <location filename="../../desk/propose_dialog.py"/>
@@ -4479,6 +4604,7 @@
         <translation>Sonst wird nur aufgeführt, was abweicht.</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
         <location filename="../../desk/sheets_dialog.py"/>
         <source>Open</source>
         <translation>Öffnen</translation>
@@ -4631,6 +4757,7 @@
         <translation>&amp;Vorschlagen…</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
         <location filename="../../desk/sheets_dialog.py"/>
         <source>PDF</source>
         <translation>PDF</translation>
@@ -4679,9 +4806,20 @@
         <translation>Seite {page} („{path}“) misst {size} mm, die erste Seite {first} mm.</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
         <location filename="../../desk/sheets_dialog.py"/>
         <source>Page {} of {}</source>
         <translation>Seite {} von {}</translation>
+    </message>
+    <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>Page {} of “{}”, as it is in the file.</source>
+        <translation>Seite {} von „{}“, wie sie in der Datei ist.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/page_list.py"/>
+        <source>Pages of the guide</source>
+        <translation>Seiten des Buchs</translation>
     </message>
     <message>
         <location filename="../../desk/hidden_panel.py"/>
@@ -4797,6 +4935,7 @@
         <translation>Abschlagplatte</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
         <location filename="../../desk/sheets_dialog.py"/>
         <source>Phone</source>
         <translation>Telefon</translation>
@@ -5004,6 +5143,7 @@
         <translation>Spielt</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
         <location filename="../../desk/sheets_dialog.py"/>
         <source>Pocket</source>
         <translation>Tasche</translation>
@@ -5224,6 +5364,7 @@
     </message>
     <message>
         <location filename="../../desk/event_panel.py"/>
+        <location filename="../../desk/guide_dialog.py"/>
         <source>Remove</source>
         <translation>Entfernen</translation>
     </message>
@@ -5330,6 +5471,7 @@
     <message>
         <location filename="../../desk/event_panel.py"/>
         <location filename="../../desk/event_settings.py"/>
+        <location filename="../../desk/guide_dialog.py"/>
         <location filename="../../desk/propose_dialog.py"/>
         <location filename="../../desk/sheets_dialog.py"/>
         <location filename="../../desk/tees_dialog.py"/>
@@ -5410,6 +5552,7 @@
         <translation>&amp;Blatt speichern…</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
         <location filename="../../desk/sheets_dialog.py"/>
         <source>Save as P&amp;DF…</source>
         <translation>Als P&amp;DF speichern…</translation>
@@ -5454,6 +5597,11 @@
         <location filename="../../desk/audit_dialog.py"/>
         <source>Save ta&amp;ble…</source>
         <translation>&amp;Tabelle speichern…</translation>
+    </message>
+    <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>Save the guide</source>
+        <translation>Das Buch speichern</translation>
     </message>
     <message>
         <location filename="../../desk/audit_dialog.py"/>
@@ -5548,6 +5696,11 @@
         <location filename="../../desk/toolbar.py"/>
         <source>See the figures of a hole beside its drawing</source>
         <translation>Die Maße einer Bahn neben ihrer Zeichnung sehen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/toolbar.py"/>
+        <source>See the guide page by page, order its pages, and save it for phone or print</source>
+        <translation>Das Buch Seite für Seite ansehen, seine Seiten ordnen und es für Telefon oder Druck speichern</translation>
     </message>
     <message>
         <location filename="../../desk/dates_panel.py"/>
@@ -5742,6 +5895,11 @@
         <translation>Nebeneinander</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>Single pages for print</source>
+        <translation>Einzelne Seiten für den Druck</translation>
+    </message>
+    <message>
         <location filename="../../desk/pin_table.py"/>
         <location filename="../../desk/pointer.py"/>
         <location filename="../../guide/sheets.py"/>
@@ -5885,6 +6043,11 @@
         <location filename="../../model/kinds.py"/>
         <source>Steepest ground at a hole (%)</source>
         <translation>Steilstes Gelände am Loch (%)</translation>
+    </message>
+    <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
     </message>
     <message>
         <location filename="../../desk/composing_dialog.py"/>
@@ -6084,6 +6247,11 @@
         <translation>Den letzten Strich zurücknehmen</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>Take the page chosen out</source>
+        <translation>Die gewählte Seite herausnehmen</translation>
+    </message>
+    <message>
         <location filename="../../desk/hole_panel.py"/>
         <source>Take the tool</source>
         <translation>Werkzeug nehmen</translation>
@@ -6213,6 +6381,11 @@
         <location filename="../../model/kinds.py"/>
         <source>Text</source>
         <translation>Text</translation>
+    </message>
+    <message>
+        <location filename="../../desk/page_editor.py"/>
+        <source>Text of the page</source>
+        <translation>Text der Seite</translation>
     </message>
     <message>
         <location filename="../../guide/drawn_item.py"/>
@@ -6515,6 +6688,11 @@
         <translation>Der Layer „{}“ des Platzes ist nicht im Projekt.</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>The course’s list of pages.</source>
+        <translation>Die Seitenliste des Platzes.</translation>
+    </message>
+    <message>
         <location filename="../../guide/expressions.py"/>
         <source>The course’s name.</source>
         <translation>Der Name des Platzes.</translation>
@@ -6610,6 +6788,11 @@
         <translation>Das Wettspiel wurde anderswo geändert, seit dieses Fenster offen ist. OK schreibt, was hier steht.</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>The event whose guide it is; its own list of pages, pins and lengths.</source>
+        <translation>Die Veranstaltung, deren Buch es ist, mit eigener Seitenliste, Fahnen und Längen.</translation>
+    </message>
+    <message>
         <location filename="../../desk/event_panel.py"/>
         <source>The event whose pins are shown and placed. Two events of a course never share a pin.</source>
         <translation>Das Wettspiel, dessen Lochpositionen gezeigt und gesetzt werden. Zwei Wettspiele eines Platzes teilen nie eine Lochposition.</translation>
@@ -6619,6 +6802,11 @@
         <location filename="../../processing/make_guide.py"/>
         <source>The event “{}” has no round {}.</source>
         <translation>Das Wettspiel „{}“ hat keine Runde {}.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>The event’s own list of pages.</source>
+        <translation>Die eigene Seitenliste der Veranstaltung.</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -6744,6 +6932,11 @@
         <location filename="../../desk/page_designer.py"/>
         <source>The guide makes such pages from it now.</source>
         <translation>Der Platzführer macht solche Seiten jetzt daraus.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>The guide was saved: {}</source>
+        <translation>Das Buch wurde gespeichert: {}</translation>
     </message>
     <message>
         <location filename="../../desk/slope_shading.py"/>
@@ -6908,6 +7101,11 @@
         <translation>Das Bild zeigt nichts von diesem Bildausschnitt.</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>The image that the holes’ pictures are cut from.</source>
+        <translation>Das Bild, aus dem die Bilder der Bahnen geschnitten werden.</translation>
+    </message>
+    <message>
         <location filename="../../processing/make_guide.py"/>
         <source>The image that the pictures of the holes are cut from: a date of the course, a composite of them, or any raster layer or file. It need not show the whole course.</source>
         <translation>Das Bild, aus dem die Bilder der Bahnen geschnitten werden: ein Aufnahmetag des Platzes, ein aus ihnen zusammengesetztes oder irgendein Rasterlayer oder eine Datei. Es muss nicht den ganzen Platz zeigen.</translation>
@@ -7058,6 +7256,11 @@
         <translation>Mehr steht im Protokoll.</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>The longest of each hole</source>
+        <translation>Der längste jeder Bahn</translation>
+    </message>
+    <message>
         <location filename="../../desk/masks.py"/>
         <source>The map shows no place that the course’s system knows.</source>
         <translation>Die Karte zeigt keinen Ort, den das Bezugssystem des Platzes kennt.</translation>
@@ -7128,6 +7331,7 @@
         <translation>Die neue Platzdatei (.gpkg). Eine vorhandene Datei wird nie überschrieben.</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
         <location filename="../../desk/sheets_dialog.py"/>
         <source>The next page</source>
         <translation>Die nächste Seite</translation>
@@ -7148,16 +7352,19 @@
         <translation>Der Umriss kreuzt oder berührt sich selbst: {thing}.</translation>
     </message>
     <message>
+        <location filename="../../desk/page_view.py"/>
         <location filename="../../desk/sheets_dialog.py"/>
         <source>The page as it will be printed</source>
         <translation>Die Seite, wie sie gedruckt wird</translation>
     </message>
     <message>
+        <location filename="../../desk/page_view.py"/>
         <location filename="../../desk/sheets_dialog.py"/>
         <source>The page as it will be printed; what is chosen on the left shows at once.</source>
         <translation>Die Seite, wie sie gedruckt wird; was links gewählt wird, zeigt sich sofort.</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
         <location filename="../../desk/sheets_dialog.py"/>
         <source>The page before</source>
         <translation>Die vorige Seite</translation>
@@ -7176,6 +7383,21 @@
         <location filename="../../guide/pdf_join.py"/>
         <source>The page of “{path}” measures {size} mm.</source>
         <translation>Die Seite von „{path}“ misst {size} mm.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/page_list.py"/>
+        <source>The pages of the guide in their order. Drag a page to move it; untick it to leave it out.</source>
+        <translation>Die Seiten des Buchs in ihrer Reihenfolge. Ziehen, um eine Seite zu bewegen; Häkchen entfernen, um sie wegzulassen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/page_editor.py"/>
+        <source>The page’s file</source>
+        <translation>Die Datei der Seite</translation>
+    </message>
+    <message>
+        <location filename="../../desk/page_editor.py"/>
+        <source>The page’s title, and that of its bookmark. Empty: the usual one.</source>
+        <translation>Der Titel der Seite und ihres Lesezeichens. Leer: der übliche.</translation>
     </message>
     <message>
         <location filename="../../guide/fetched.py"/>
@@ -7370,6 +7592,11 @@
         <translation>Die Seite, von der aus eine Lochposition gezählt wird: links, rechts oder Mitte.</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>The size of a page.</source>
+        <translation>Die Größe einer Seite.</translation>
+    </message>
+    <message>
         <location filename="../../desk/sheets_dialog.py"/>
         <source>The size of the page. A sheet of fewer than nine greens may be used during a round only up to 107.95 × 177.8 mm (Rules of Golf, Rule 4.3a).</source>
         <translation>Die Größe der Seite. Ein Blatt mit weniger als neun Grüns darf während einer Runde nur bis 107,95 × 177,8 mm verwendet werden (Golfregeln, Regel 4.3a).</translation>
@@ -7455,6 +7682,11 @@
         <translation>Das Abschlagset, für das gezeichnet und von dem gemessen wird</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>The tee set whose figures stand on the holes’ pictures.</source>
+        <translation>Der Abschlagsatz, dessen Zahlen auf den Bildern der Bahnen stehen.</translation>
+    </message>
+    <message>
         <location filename="../../processing/make_guide.py"/>
         <source>The tee set whose figures stand on the holes’ pictures. Empty: the longest of each hole.</source>
         <translation>Der Abschlagsatz, dessen Zahlen auf den Bildern der Bahnen stehen. Leer: der längste jeder Bahn.</translation>
@@ -7528,6 +7760,11 @@
         <location filename="../../guide/expressions.py"/>
         <source>The unit of all figures: yd or m.</source>
         <translation>Die Einheit aller Maße: yd oder m.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>The usual pages, until one is changed.</source>
+        <translation>Die üblichen Seiten, bis eine geändert wird.</translation>
     </message>
     <message>
         <location filename="../../desk/measure_dialog.py"/>
@@ -7765,6 +8002,11 @@
         <translation>Titel</translation>
     </message>
     <message>
+        <location filename="../../desk/page_editor.py"/>
+        <source>Title of the page</source>
+        <translation>Titel der Seite</translation>
+    </message>
+    <message>
         <location filename="../../desk/composing_dialog.py"/>
         <source>To &amp;look at only: take dates that may not be printed too</source>
         <translation>&amp;Nur zum Ansehen: auch Daten nehmen, die nicht gedruckt werden dürfen</translation>
@@ -7983,6 +8225,11 @@
         <translation>Die Erweiterung aktualisieren, dann den Platz erneut öffnen.</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>Usual for the form</source>
+        <translation>Wie für die Form üblich</translation>
+    </message>
+    <message>
         <location filename="../../desk/audit_dialog.py"/>
         <location filename="../../desk/bring_lengths.py"/>
         <location filename="../../desk/figures.py"/>
@@ -8083,9 +8330,24 @@
         <translation>Wohin gemessen wird</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>What is missing</source>
+        <translation>Was fehlt</translation>
+    </message>
+    <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>What is missing in the guide. Click a remark to look at its page.</source>
+        <translation>Was im Buch fehlt. Eine Bemerkung anklicken, um ihre Seite anzusehen.</translation>
+    </message>
+    <message>
         <location filename="../../desk/sheets_dialog.py"/>
         <source>What is missing on this sheet, or to be known of it before it is used.</source>
         <translation>Was auf diesem Blatt fehlt oder vor seinem Gebrauch zu wissen ist.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>What is missing, or to be known: {}</source>
+        <translation>Was fehlt oder zu wissen ist: {}</translation>
     </message>
     <message>
         <location filename="../../desk/propose_dialog.py"/>
@@ -8311,6 +8573,11 @@
         <location filename="../../desk/composing_dialog.py"/>
         <source>Whole course</source>
         <translation>Ganzer Platz</translation>
+    </message>
+    <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>Whose pins stand in the guide.</source>
+        <translation>Wessen Fahnen im Buch stehen.</translation>
     </message>
     <message>
         <location filename="../../desk/event_panel.py"/>
@@ -9063,6 +9330,7 @@
         <translation>Bahn {number}: {error}</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
         <location filename="../../processing/algorithm.py"/>
         <source>hole {}</source>
         <translation>Bahn {}</translation>
@@ -9527,6 +9795,11 @@
         <location filename="../../measure/proposal.py"/>
         <source>no figures tell a place that is left</source>
         <translation>kein Maß nennt eine verbliebene Stelle</translation>
+    </message>
+    <message>
+        <location filename="../../desk/page_editor.py"/>
+        <source>no file yet</source>
+        <translation>noch keine Datei</translation>
     </message>
     <message>
         <location filename="../../guide/page_layouts.py"/>
@@ -11669,6 +11942,7 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <translation>{}, {} {}</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
         <location filename="../../desk/sheets_dialog.py"/>
         <source>{}, {} × {} mm</source>
         <translation>{}, {} × {} mm</translation>
@@ -12023,6 +12297,11 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <location filename="../../desk/measure_dialog.py"/>
         <source>“{}” already holds tables: {}. Replace them?</source>
         <translation>„{}“ enthält schon Tabellen: {}. Ersetzen?</translation>
+    </message>
+    <message>
+        <location filename="../../desk/page_editor.py"/>
+        <source>“{}” cannot be copied into “{}” ({}).</source>
+        <translation>„{}“ kann nicht nach „{}“ kopiert werden ({}).</translation>
     </message>
     <message>
         <location filename="../../desk/composites.py"/>
