@@ -10,6 +10,7 @@ from .compose_image import ComposeImage
 from .event_sheets import WriteEventSheets
 from .export_windows import ExportWindows
 from .import_features import ImportFeatures
+from .import_notes import ImportNotes
 from .make_guide import MakeGuide
 from .measure_course import MeasureCourse
 from .outline_feature import OutlineFeature
@@ -21,6 +22,7 @@ from .start_course import StartCourse
 ALGORITHMS = (
     StartCourse,
     ImportFeatures,
+    ImportNotes,
     MeasureCourse,
     CheckMarkers,
     PlacePins,
