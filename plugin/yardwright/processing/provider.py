@@ -4,6 +4,7 @@ from qgis.core import QgsProcessingProvider
 
 from ..model.words import say
 from ..resources import icon, icon_path
+from .archive_event import ArchiveEvent
 from .audit_pins import AuditPins
 from .check_markers import CheckMarkers
 from .compose_image import ComposeImage
@@ -33,6 +34,7 @@ ALGORITHMS = (
     ExportWindows,
     RegisterImages,
     MakeGuide,
+    ArchiveEvent,
     OutlineFeature,
 )
 

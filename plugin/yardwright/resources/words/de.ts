@@ -405,6 +405,11 @@
         <translation>Eine CSV-Datei mit den Spalten round, hole, on, off, from (left, right oder centre) und vielleicht green_depth, in der Einheit des Platzes; in Metern oder Yards, wo eine Überschrift es sagt, wie in „on m“.</translation>
     </message>
     <message>
+        <location filename="../../processing/import_notes.py"/>
+        <source>A GPX, GeoJSON or KML file, a JPEG with a position, or a folder of these. Photographs stay where they are.</source>
+        <translation>Eine GPX-, GeoJSON- oder KML-Datei, ein JPEG mit Ort oder ein Ordner davon. Fotos bleiben, wo sie sind.</translation>
+    </message>
+    <message>
         <location filename="../../processing/event_sheets.py"/>
         <source>A PDF for each sheet, named after event, round or hole, and sheet, such as “Heron Cup_round_1_greens.pdf”; and the tables pins and tee_setting of the rounds. Those of an earlier run are replaced.</source>
         <translation>Eine PDF-Datei je Blatt, benannt nach Wettspiel, Runde oder Bahn und Blatt, etwa „Heron Cup_round_1_greens.pdf“; dazu die Tabellen pins und tee_setting der Runden. Die eines früheren Laufs werden ersetzt.</translation>
@@ -650,6 +655,11 @@
         <translation>An&amp;wenden</translation>
     </message>
     <message>
+        <location filename="../../processing/import_notes.py"/>
+        <source>ADDED: how many notes came in. KNOWN: how many were there already. The log names what was left out.</source>
+        <translation>ADDED: wie viele Notizen hereinkamen. KNOWN: wie viele schon da waren. Das Protokoll nennt, was ausgelassen wurde.</translation>
+    </message>
+    <message>
         <location filename="../../desk/dates_panel.py"/>
         <source>Above and below</source>
         <translation>Oben und unten</translation>
@@ -785,6 +795,16 @@
         <location filename="../../model/kinds.py"/>
         <source>Apron</source>
         <translation>Vorgrün</translation>
+    </message>
+    <message>
+        <location filename="../../processing/archive_event.py"/>
+        <source>Archive</source>
+        <translation>Archiv</translation>
+    </message>
+    <message>
+        <location filename="../../processing/archive_event.py"/>
+        <source>Archive an event</source>
+        <translation>Eine Veranstaltung archivieren</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -972,9 +992,19 @@
         <translation>Zuerst seine Objekte einlesen (importfeatures).</translation>
     </message>
     <message>
+        <location filename="../../processing/import_notes.py"/>
+        <source>Bring notes in</source>
+        <translation>Notizen hereinholen</translation>
+    </message>
+    <message>
         <location filename="../../processing/import_features.py"/>
         <source>Brings greens, tees, bunkers, lines of play and other features into a course: from OpenStreetMap (golf=*), or from any vector layer or file whose kind you name. Each feature is given to the holes it lies on. Importing the same source again adds nothing twice.</source>
         <translation>Liest Grüns, Abschläge, Bunker, Spiellinien und andere Objekte in einen Platz ein: aus OpenStreetMap (golf=*) oder aus einem beliebigen Vektorlayer oder einer Vektordatei, deren Art angegeben wird. Jedes Objekt wird den Bahnen zugeordnet, auf denen es liegt. Dieselbe Quelle erneut einzulesen fügt nichts doppelt hinzu.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/import_notes.py"/>
+        <source>Brings notes from the ground into a course: waypoints of a GPX file, points of GeoJSON or KML with a text, and photographs that know where they were taken. Each is given to the hole it lies nearest to. The same notes brought in again are not doubled.</source>
+        <translation>Holt Notizen vom Platz herein: Wegpunkte einer GPX-Datei, Punkte aus GeoJSON oder KML mit Text und Fotos, die ihren Ort kennen. Jede kommt zur nächsten Bahn. Dieselben Notizen noch einmal hereingeholt werden nicht verdoppelt.</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -1023,6 +1053,11 @@
         <location filename="../../desk/propose_dialog.py"/>
         <source>Cancel</source>
         <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <location filename="../../processing/archive_event.py"/>
+        <source>Cancelled: no archive was written; what was there is as it was.</source>
+        <translation>Abgebrochen: Es wurde kein Archiv geschrieben; was da war, ist wie zuvor.</translation>
     </message>
     <message>
         <location filename="../../processing/make_guide.py"/>
@@ -1157,6 +1192,11 @@
         <translation>Prüfen, ob die Datei vollständig ist und sich in QGIS öffnen lässt, oder eine andere wählen.</translation>
     </message>
     <message>
+        <location filename="../../store/field_notes.py"/>
+        <source>Check that the file is whole, or save it anew.</source>
+        <translation>Prüfen, ob die Datei ganz ist, oder sie neu speichern.</translation>
+    </message>
+    <message>
         <location filename="../../imagery/looking.py"/>
         <source>Check that the images of the dates lie where the course lies.</source>
         <translation>Prüfen, ob die Bilder der Daten dort liegen, wo der Platz liegt.</translation>
@@ -1175,6 +1215,11 @@
         <location filename="../../guide/registrations.py"/>
         <source>Check that there is room on the disk and try again.</source>
         <translation>Prüfen, ob auf dem Datenträger Platz ist, dann erneut versuchen.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/event_archive.py"/>
+        <source>Check that there is room on the disk, and that all files named can be read.</source>
+        <translation>Prüfen, ob auf dem Datenträger Platz ist und alle genannten Dateien lesbar sind.</translation>
     </message>
     <message>
         <location filename="../../guide/page_templates.py"/>
@@ -1240,6 +1285,11 @@
         <translation>1:{limit} oder einen kleineren Maßstab wählen.</translation>
     </message>
     <message>
+        <location filename="../../store/field_notes.py"/>
+        <source>Choose a GPX, GeoJSON or KML file, photographs with a position, or a folder of these.</source>
+        <translation>Eine GPX-, GeoJSON- oder KML-Datei, Fotos mit Ort oder einen Ordner davon wählen.</translation>
+    </message>
+    <message>
         <location filename="../../guide/pdf_objects.py"/>
         <source>Choose a PDF file, or make the page anew.</source>
         <translation>Eine PDF-Datei wählen oder die Seite neu erzeugen.</translation>
@@ -1263,6 +1313,21 @@
         <location filename="../../store/course_file.py"/>
         <source>Choose a course file made with “Start a course”.</source>
         <translation>Eine Platzdatei wählen, die mit „Platz anlegen“ erstellt wurde.</translation>
+    </message>
+    <message>
+        <location filename="../../store/field_notes.py"/>
+        <source>Choose a file or a folder that is.</source>
+        <translation>Eine Datei oder einen Ordner wählen, die es gibt.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/import_notes.py"/>
+        <source>Choose a file or a folder.</source>
+        <translation>Eine Datei oder einen Ordner wählen.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/event_archive.py"/>
+        <source>Choose a file that is.</source>
+        <translation>Eine Datei wählen, die es gibt.</translation>
     </message>
     <message>
         <location filename="../../desk/audit_dialog.py"/>
@@ -1487,6 +1552,7 @@
         <translation>Einen der Aufnahmetage aus dem Layer „Bilddatum“ wählen.</translation>
     </message>
     <message>
+        <location filename="../../guide/event_archive.py"/>
         <location filename="../../store/events.py"/>
         <source>Choose one of those there are.</source>
         <translation>Eines der vorhandenen wählen.</translation>
@@ -2200,6 +2266,7 @@
         <location filename="../../desk/event_panel.py"/>
         <location filename="../../desk/event_settings.py"/>
         <location filename="../../model/kinds.py"/>
+        <location filename="../../processing/archive_event.py"/>
         <location filename="../../processing/committee.py"/>
         <location filename="../../processing/event_sheets.py"/>
         <location filename="../../processing/make_guide.py"/>
@@ -2301,6 +2368,11 @@
         <translation>Datei der Seite</translation>
     </message>
     <message>
+        <location filename="../../processing/import_notes.py"/>
+        <source>File or folder</source>
+        <translation>Datei oder Ordner</translation>
+    </message>
+    <message>
         <location filename="../../measure/checks_of_drawing.py"/>
         <source>Fill what was left open</source>
         <translation>Ausgespartes füllen</translation>
@@ -2378,6 +2450,11 @@
         <location filename="../../processing/register_images.py"/>
         <source>Folder for the results</source>
         <translation>Ordner für die Ergebnisse</translation>
+    </message>
+    <message>
+        <location filename="../../processing/archive_event.py"/>
+        <source>Folder of the guides made</source>
+        <translation>Ordner der erstellten Bücher</translation>
     </message>
     <message>
         <location filename="../../desk/drawing_bar.py"/>
@@ -2598,6 +2675,7 @@
     </message>
     <message>
         <location filename="../../store/course_file.py"/>
+        <location filename="../../store/field_notes.py"/>
         <location filename="../../store/upgrade.py"/>
         <source>GDAL gave no reason</source>
         <translation>GDAL nannte keinen Grund</translation>
@@ -3240,6 +3318,16 @@
         <location filename="../../desk/page_editor.py"/>
         <source>Images and PDFs</source>
         <translation>Bilder und PDFs</translation>
+    </message>
+    <message>
+        <location filename="../../processing/archive_event.py"/>
+        <source>Images to go along</source>
+        <translation>Bilder, die mitgehen</translation>
+    </message>
+    <message>
+        <location filename="../../guide/event_archive.py"/>
+        <source>Images:</source>
+        <translation>Bilder:</translation>
     </message>
     <message>
         <location filename="../../model/guide_pages.py"/>
@@ -4185,6 +4273,7 @@
         <translation>Keine Veranstaltung</translation>
     </message>
     <message>
+        <location filename="../../processing/archive_event.py"/>
         <location filename="../../processing/committee.py"/>
         <source>No event is named.</source>
         <translation>Kein Wettspiel ist genannt.</translation>
@@ -4270,6 +4359,11 @@
         <location filename="../../processing/event_sheets.py"/>
         <source>No sheet was written. {whats}</source>
         <translation>Es wurde kein Blatt geschrieben. {whats}</translation>
+    </message>
+    <message>
+        <location filename="../../processing/import_notes.py"/>
+        <source>No source is named.</source>
+        <translation>Es ist keine Quelle genannt.</translation>
     </message>
     <message>
         <location filename="../../measure/checks_of_holes.py"/>
@@ -4365,9 +4459,19 @@
         <translation>Notizen</translation>
     </message>
     <message>
+        <location filename="../../processing/import_notes.py"/>
+        <source>Notes brought in</source>
+        <translation>Hereingeholte Notizen</translation>
+    </message>
+    <message>
         <location filename="../../desk/hole_panel.py"/>
         <source>Notes on this hole, each with its day. They are kept in the course file, unsaved at first.</source>
         <translation>Notizen zu dieser Bahn, jede mit ihrem Tag. Sie stehen in der Platzdatei, zunächst ungespeichert.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/import_notes.py"/>
+        <source>Notes that were there already</source>
+        <translation>Notizen, die schon da waren</translation>
     </message>
     <message>
         <location filename="../../guide/book_pages.py"/>
@@ -4476,6 +4580,11 @@
         <translation>Anzahl eingepasster Aufnahmetage</translation>
     </message>
     <message>
+        <location filename="../../processing/archive_event.py"/>
+        <source>Number of files</source>
+        <translation>Anzahl der Dateien</translation>
+    </message>
+    <message>
         <location filename="../../processing/make_guide.py"/>
         <source>Number of pages</source>
         <translation>Zahl der Seiten</translation>
@@ -4499,6 +4608,11 @@
         <location filename="../../processing/export_windows.py"/>
         <source>Number of windows made</source>
         <translation>Anzahl der erstellten Bildausschnitte</translation>
+    </message>
+    <message>
+        <location filename="../../processing/archive_event.py"/>
+        <source>OUTPUT: the ZIP. FILES: how many files are in it, beside the list of them with their checksums.</source>
+        <translation>OUTPUT: das ZIP. FILES: wie viele Dateien darin sind, neben ihrer Liste mit Prüfsummen.</translation>
     </message>
     <message>
         <location filename="../../processing/make_guide.py"/>
@@ -4771,6 +4885,11 @@
         <location filename="../../processing/make_guide.py"/>
         <source>PDF files (*.pdf)</source>
         <translation>PDF-Dateien (*.pdf)</translation>
+    </message>
+    <message>
+        <location filename="../../processing/archive_event.py"/>
+        <source>Packs all that belongs to an event into one ZIP: the course with this event alone, the pages and templates of its guide, masks of dates, the images named, photographs of notes, and the guides made. Unpacked anywhere, it opens as it was.</source>
+        <translation>Packt alles, was zu einer Veranstaltung gehört, in ein ZIP: den Platz mit nur dieser Veranstaltung, Seiten und Vorlagen des Buchs, Masken der Aufnahmetage, die genannten Bilder, Fotos der Notizen und die erstellten Bücher. Irgendwo ausgepackt, öffnet es sich, wie es war.</translation>
     </message>
     <message>
         <location filename="../../processing/event_sheets.py"/>
@@ -5599,6 +5718,11 @@
         <translation>&amp;Tabelle speichern…</translation>
     </message>
     <message>
+        <location filename="../../guide/event_archive.py"/>
+        <source>Save the edits to it, and try again.</source>
+        <translation>Die Änderungen daran speichern und noch einmal versuchen.</translation>
+    </message>
+    <message>
         <location filename="../../desk/guide_dialog.py"/>
         <source>Save the guide</source>
         <translation>Das Buch speichern</translation>
@@ -5646,6 +5770,7 @@
         <translation>Angeben, in welcher Datei der Platz liegen soll.</translation>
     </message>
     <message>
+        <location filename="../../processing/archive_event.py"/>
         <location filename="../../processing/committee.py"/>
         <source>Say its name as EVENT.</source>
         <translation>Seinen Namen als EVENT angeben.</translation>
@@ -6091,6 +6216,11 @@
         <translation>Etwa 2026-05-02; darf leer bleiben</translation>
     </message>
     <message>
+        <location filename="../../processing/import_notes.py"/>
+        <source>Such as course, professional, player or own visit.</source>
+        <translation>Etwa Platz, Pro, Spieler oder eigener Besuch.</translation>
+    </message>
+    <message>
         <location filename="../../desk/dates_panel.py"/>
         <source>Swipe</source>
         <translation>Schieber</translation>
@@ -6408,9 +6538,19 @@
         <translation>Das PDF, das geschrieben wird. Eines, das schon da ist, bleibt, wie es ist, bis das neue ganz ist.</translation>
     </message>
     <message>
+        <location filename="../../processing/archive_event.py"/>
+        <source>The PDFs in this folder go along.</source>
+        <translation>Die PDFs in diesem Ordner gehen mit.</translation>
+    </message>
+    <message>
         <location filename="../../processing/export_windows.py"/>
         <source>The Rules of Golf (Rule 4.3a) do not allow the picture of a green larger than 1:480 to be used during a round. Say yes only for pictures that are not.</source>
         <translation>Die Golfregeln (Regel 4.3a) lassen nicht zu, dass während einer Runde das Bild eines Grüns benutzt wird, das größer als 1:480 ist. Nur für Bilder bejahen, die nicht dazu dienen.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/archive_event.py"/>
+        <source>The ZIP to be written. One that is there already stays as it is until the new one is whole.</source>
+        <translation>Das ZIP, das geschrieben wird. Eines, das schon da ist, bleibt, bis das neue ganz ist.</translation>
     </message>
     <message>
         <location filename="../../processing/export_windows.py"/>
@@ -6527,6 +6667,11 @@
         <location filename="../../processing/algorithm.py"/>
         <source>The course file (.gpkg), or postgres:CONNECTION:SCHEMA for a course kept in a database.</source>
         <translation>Die Platzdatei (.gpkg) oder postgres:CONNECTION:SCHEMA für einen Platz in einer Datenbank.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/event_archive.py"/>
+        <source>The course file “{path}” cannot be read ({reason}).</source>
+        <translation>Die Platzdatei „{path}“ ist nicht lesbar ({reason}).</translation>
     </message>
     <message>
         <location filename="../../store/upgrade.py"/>
@@ -7131,6 +7276,11 @@
         <translation>Die Werte des Bildes wurden so gespreizt, dass {low} schwarz und {high} weiß ist.</translation>
     </message>
     <message>
+        <location filename="../../processing/archive_event.py"/>
+        <source>The images that the guide’s pictures are cut from. See that their licence lets them be passed on.</source>
+        <translation>Die Bilder, aus denen die Bilder des Buchs geschnitten sind. Darauf achten, dass ihre Lizenz die Weitergabe erlaubt.</translation>
+    </message>
+    <message>
         <location filename="../../desk/event_draft.py"/>
         <source>The last day lies before the first.</source>
         <translation>Der letzte Tag liegt vor dem ersten.</translation>
@@ -7314,6 +7464,11 @@
         <location filename="../../processing/start_course.py"/>
         <source>The name of the course.</source>
         <translation>Der Name des Platzes.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/archive_event.py"/>
+        <source>The name of the event.</source>
+        <translation>Der Name der Veranstaltung.</translation>
     </message>
     <message>
         <location filename="../../processing/committee.py"/>
@@ -7777,6 +7932,11 @@
         <translation>Der ganze Platz, als XLSX…</translation>
     </message>
     <message>
+        <location filename="../../guide/event_archive.py"/>
+        <source>The yardage guide of “{event}”: all that it is made from.</source>
+        <translation>Das Entfernungsbuch von „{event}“: alles, woraus es gemacht ist.</translation>
+    </message>
+    <message>
         <location filename="../../desk/audit_dialog.py"/>
         <source>Theirs</source>
         <translation>Spielleitung</translation>
@@ -7847,6 +8007,7 @@
         <translation>Ein Wettspiel „{event}“ gibt es nicht.</translation>
     </message>
     <message>
+        <location filename="../../guide/event_archive.py"/>
         <location filename="../../store/events.py"/>
         <source>There is no event “{name}”.</source>
         <translation>Ein Wettspiel „{name}“ gibt es nicht.</translation>
@@ -8220,6 +8381,11 @@
         <translation>Einheit der Tabellen und gedruckten Maße</translation>
     </message>
     <message>
+        <location filename="../../guide/event_archive.py"/>
+        <source>Unpack it into a folder and open the course file in QGIS with Yardwright.</source>
+        <translation>In einen Ordner auspacken und die Platzdatei in QGIS mit Yardwright öffnen.</translation>
+    </message>
+    <message>
         <location filename="../../store/recovery.py"/>
         <source>Update the plugin, then open the course again.</source>
         <translation>Die Erweiterung aktualisieren, dann den Platz erneut öffnen.</translation>
@@ -8570,6 +8736,11 @@
         <translation>Wer dieselben Längen spielt, und das Abschlagset, von dessen Abschlägen.</translation>
     </message>
     <message>
+        <location filename="../../processing/import_notes.py"/>
+        <source>Who wrote them</source>
+        <translation>Wer sie schrieb</translation>
+    </message>
+    <message>
         <location filename="../../desk/composing_dialog.py"/>
         <source>Whole course</source>
         <translation>Ganzer Platz</translation>
@@ -8751,6 +8922,11 @@
         <location filename="../../store/symbols.py"/>
         <source>Yellow stakes</source>
         <translation>Gelbe Pfähle</translation>
+    </message>
+    <message>
+        <location filename="../../processing/archive_event.py"/>
+        <source>ZIP files (*.zip)</source>
+        <translation>ZIP-Dateien (*.zip)</translation>
     </message>
     <message>
         <location filename="../../desk/masks.py"/>
@@ -9045,6 +9221,7 @@
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
+        <location filename="../../model/notes.py"/>
         <source>course</source>
         <translation>Platz</translation>
     </message>
@@ -9423,6 +9600,16 @@
         <translation>ohne Punkt</translation>
     </message>
     <message>
+        <location filename="../../store/field_notes.py"/>
+        <source>it has no position</source>
+        <translation>es hat keinen Ort</translation>
+    </message>
+    <message>
+        <location filename="../../store/field_notes.py"/>
+        <source>it has no text</source>
+        <translation>es hat keinen Text</translation>
+    </message>
+    <message>
         <location filename="../../store/events.py"/>
         <source>it has no {field}</source>
         <translation>{field} fehlt</translation>
@@ -9592,6 +9779,11 @@
         <location filename="../../store/bring_in.py"/>
         <source>its outline is not closed</source>
         <translation>der Umriss ist nicht geschlossen</translation>
+    </message>
+    <message>
+        <location filename="../../store/field_notes.py"/>
+        <source>its place cannot be used</source>
+        <translation>sein Ort ist nicht brauchbar</translation>
     </message>
     <message>
         <location filename="../../imagery/moves.py"/>
@@ -9839,6 +10031,11 @@
         <translation>Keine Länge ist gemessen: Das Buch hat keine Scorekarte</translation>
     </message>
     <message>
+        <location filename="../../guide/event_archive.py"/>
+        <source>no licence is named</source>
+        <translation>keine Lizenz ist genannt</translation>
+    </message>
+    <message>
         <location filename="../../desk/event_settings.py"/>
         <source>no limit</source>
         <translation>keine Grenze</translation>
@@ -9911,6 +10108,11 @@
         <location filename="../../store/writing.py"/>
         <source>no transaction</source>
         <translation>keine Transaktion</translation>
+    </message>
+    <message>
+        <location filename="../../guide/event_archive.py"/>
+        <source>nobody is named</source>
+        <translation>niemand ist genannt</translation>
     </message>
     <message>
         <location filename="../../guide/book.py"/>
@@ -10040,6 +10242,11 @@
         <translation>offen</translation>
     </message>
     <message>
+        <location filename="../../model/notes.py"/>
+        <source>other</source>
+        <translation>andere</translation>
+    </message>
+    <message>
         <location filename="../../measure/hole.py"/>
         <source>other greens of this hole are left aside: feature {numbers}</source>
         <translation>andere Grüns dieser Bahn bleiben außer Betracht: Objekt {numbers}</translation>
@@ -10050,6 +10257,11 @@
         <location filename="../../model/kinds.py"/>
         <source>ours</source>
         <translation>unsere</translation>
+    </message>
+    <message>
+        <location filename="../../model/notes.py"/>
+        <source>own visit</source>
+        <translation>eigener Besuch</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -10124,6 +10336,11 @@
         <translation>{} spielen</translation>
     </message>
     <message>
+        <location filename="../../model/notes.py"/>
+        <source>player</source>
+        <translation>Spieler</translation>
+    </message>
+    <message>
         <location filename="../../desk/length_table.py"/>
         <source>plays {}</source>
         <translation>spielt {}</translation>
@@ -10154,6 +10371,11 @@
         <location filename="../../store/openstreetmap.py"/>
         <source>practice ground is not part of a hole</source>
         <translation>Übungsgelände gehört zu keiner Bahn</translation>
+    </message>
+    <message>
+        <location filename="../../model/notes.py"/>
+        <source>professional</source>
+        <translation>Pro</translation>
     </message>
     <message>
         <location filename="../../desk/hole_drawing.py"/>
@@ -10554,6 +10776,16 @@
         <translation>Das Bild reicht nicht bis Bahn {number}</translation>
     </message>
     <message>
+        <location filename="../../guide/event_archive.py"/>
+        <source>the image “{image}” is not in the archive</source>
+        <translation>das Bild „{image}“ ist nicht im Archiv</translation>
+    </message>
+    <message>
+        <location filename="../../guide/event_archive.py"/>
+        <source>the image “{image}” may not be printed ({licence}): see that it may be passed on</source>
+        <translation>das Bild „{image}“ darf nicht gedruckt werden ({licence}): darauf achten, dass es weitergegeben werden darf</translation>
+    </message>
+    <message>
         <location filename="../../model/guide_pages.py"/>
         <source>the imprint holds the cautions and the credits and comes last</source>
         <translation>das Impressum enthält die Hinweise und die Bildnachweise und steht zuletzt</translation>
@@ -10649,6 +10881,11 @@
         <location filename="../../store/openstreetmap.py"/>
         <source>the outline of the property is not out of bounds everywhere; it only showed which water and trees lie on the course</source>
         <translation>der Umriss des Grundstücks ist nicht überall Aus; er zeigte nur, welche Gewässer und Gehölze auf dem Platz liegen</translation>
+    </message>
+    <message>
+        <location filename="../../guide/event_archive.py"/>
+        <source>the photograph “{file}” is not there</source>
+        <translation>das Foto „{file}“ ist nicht da</translation>
     </message>
     <message>
         <location filename="../../guide/green_panel.py"/>
@@ -11763,6 +12000,11 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <translation>{} zweifelhaft</translation>
     </message>
     <message>
+        <location filename="../../processing/archive_event.py"/>
+        <source>{} files written to {}</source>
+        <translation>{} Dateien nach {} geschrieben</translation>
+    </message>
+    <message>
         <location filename="../../desk/bring_lengths.py"/>
         <source>{} lengths can be taken over, {} lines cannot. Nothing is written yet.</source>
         <translation>{} Längen können übernommen werden, {} Zeilen nicht. Noch ist nichts geschrieben.</translation>
@@ -11797,6 +12039,11 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <location filename="../../desk/registering_dialog.py"/>
         <source>{} more were set aside: their neighbours say otherwise.</source>
         <translation>{} weitere blieben beiseite: ihre Nachbarn sagen anderes.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/import_notes.py"/>
+        <source>{} notes brought in, {} were there already</source>
+        <translation>{} Notizen hereingeholt, {} waren schon da</translation>
     </message>
     <message>
         <location filename="../../desk/audit_dialog.py"/>
@@ -11986,6 +12233,11 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <location filename="../../processing/measure_course.py"/>
         <source>{}: {} rows</source>
         <translation>{}: {} Zeilen</translation>
+    </message>
+    <message>
+        <location filename="../../processing/import_notes.py"/>
+        <source>{}: {}; left out.</source>
+        <translation>{}: {}; ausgelassen.</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -12190,10 +12442,12 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
     </message>
     <message>
         <location filename="../../guide/sponsor_pages.py"/>
+        <location filename="../../store/field_notes.py"/>
         <source>“{path}” cannot be read: {reason}.</source>
         <translation>„{path}“ lässt sich nicht lesen: {reason}.</translation>
     </message>
     <message>
+        <location filename="../../guide/event_archive.py"/>
         <location filename="../../guide/page_templates.py"/>
         <location filename="../../imagery/composing.py"/>
         <location filename="../../imagery/composite_file.py"/>
@@ -12227,6 +12481,11 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <translation>„{path}“ hat {count} Seiten, gebraucht wird eine.</translation>
     </message>
     <message>
+        <location filename="../../store/field_notes.py"/>
+        <source>“{path}” holds no notes.</source>
+        <translation>„{path}“ enthält keine Notizen.</translation>
+    </message>
+    <message>
         <location filename="../../guide/pdf_objects.py"/>
         <source>“{path}” is a kind of PDF that a book cannot take in: {reason}.</source>
         <translation>„{path}“ ist eine Art von PDF, die ein Buch nicht aufnehmen kann: {reason}.</translation>
@@ -12245,6 +12504,12 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <location filename="../../store/course_file.py"/>
         <source>“{path}” is no name for a course file.</source>
         <translation>„{path}“ ist kein Name für eine Platzdatei.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/event_archive.py"/>
+        <location filename="../../store/field_notes.py"/>
+        <source>“{path}” is not there.</source>
+        <translation>„{path}“ ist nicht da.</translation>
     </message>
     <message>
         <location filename="../../store/vector_source.py"/>
