@@ -105,6 +105,11 @@
         <translation>Paar &amp;löschen</translation>
     </message>
     <message>
+        <location filename="../../desk/hole_panel.py"/>
+        <source>&amp;Description…</source>
+        <translation>&amp;Beschreibung…</translation>
+    </message>
+    <message>
         <location filename="../../desk/guide_dialog.py"/>
         <source>&amp;Event</source>
         <translation>Veranst&amp;altung</translation>
@@ -170,6 +175,11 @@
         <translation>&amp;Bilder der Daten</translation>
     </message>
     <message>
+        <location filename="../../desk/description_dialog.py"/>
+        <source>&amp;Keep</source>
+        <translation>&amp;Behalten</translation>
+    </message>
+    <message>
         <location filename="../../desk/ties.py"/>
         <source>&amp;Leave it</source>
         <translation>&amp;Bleiben lassen</translation>
@@ -185,6 +195,11 @@
         <translation>&amp;Lizenz</translation>
     </message>
     <message>
+        <location filename="../../desk/description_dialog.py"/>
+        <source>&amp;Look at the place</source>
+        <translation>Den Ort an&amp;sehen</translation>
+    </message>
+    <message>
         <location filename="../../desk/dates_panel.py"/>
         <source>&amp;Make it a date…</source>
         <translation>Als &amp;Bilddatum aufnehmen…</translation>
@@ -198,6 +213,11 @@
         <location filename="../../desk/toolbar.py"/>
         <source>&amp;Open course…</source>
         <translation>Platz ö&amp;ffnen…</translation>
+    </message>
+    <message>
+        <location filename="../../desk/description_dialog.py"/>
+        <source>&amp;Open the photograph</source>
+        <translation>Das &amp;Foto öffnen</translation>
     </message>
     <message>
         <location filename="../../desk/guide_dialog.py"/>
@@ -219,6 +239,11 @@
         <location filename="../../desk/toolbar.py"/>
         <source>&amp;Previous hole</source>
         <translation>&amp;Vorige Bahn</translation>
+    </message>
+    <message>
+        <location filename="../../desk/description_dialog.py"/>
+        <source>&amp;Put it in</source>
+        <translation>&amp;Einfügen</translation>
     </message>
     <message>
         <location filename="../../desk/hidden_panel.py"/>
@@ -443,6 +468,11 @@
         <location filename="../../store/writing.py"/>
         <source>A course has no layer “{kind}”.</source>
         <translation>Ein Platz hat keinen Layer „{kind}“.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/description_dialog.py"/>
+        <source>A double click puts the note into the description.</source>
+        <translation>Ein Doppelklick fügt die Notiz in die Beschreibung ein.</translation>
     </message>
     <message>
         <location filename="../../desk/hole_panel.py"/>
@@ -821,6 +851,11 @@
         <location filename="../../desk/slope_shading.py"/>
         <source>Arrows point downhill.</source>
         <translation>Die Pfeile zeigen bergab.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/description_dialog.py"/>
+        <source>As it is printed</source>
+        <translation>Wie es gedruckt wird</translation>
     </message>
     <message>
         <location filename="../../desk/hidden_panel.py"/>
@@ -1994,9 +2029,20 @@
         <translation>Tiefe</translation>
     </message>
     <message>
+        <location filename="../../desk/description_dialog.py"/>
         <location filename="../../model/kinds.py"/>
         <source>Description</source>
         <translation>Beschreibung</translation>
+    </message>
+    <message>
+        <location filename="../../desk/description_dialog.py"/>
+        <source>Description of hole {}</source>
+        <translation>Beschreibung von Bahn {}</translation>
+    </message>
+    <message>
+        <location filename="../../desk/description_dialog.py"/>
+        <source>Description: {}</source>
+        <translation>Beschreibung: {}</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -2356,6 +2402,11 @@
         <location filename="../../guide/sheets.py"/>
         <source>Figures in yards.</source>
         <translation>Maße in Yards.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/description_dialog.py"/>
+        <source>Figures of this hole, which follow what is measured</source>
+        <translation>Zahlen dieser Bahn, die dem Gemessenen folgen</translation>
     </message>
     <message>
         <location filename="../../guide/drawn_item.py"/>
@@ -4464,6 +4515,11 @@
         <translation>Hereingeholte Notizen</translation>
     </message>
     <message>
+        <location filename="../../desk/description_dialog.py"/>
+        <source>Notes on this hole</source>
+        <translation>Notizen zu dieser Bahn</translation>
+    </message>
+    <message>
         <location filename="../../desk/hole_panel.py"/>
         <source>Notes on this hole, each with its day. They are kept in the course file, unsaved at first.</source>
         <translation>Notizen zu dieser Bahn, jede mit ihrem Tag. Sie stehen in der Platzdatei, zunächst ungespeichert.</translation>
@@ -5054,6 +5110,7 @@
         <translation>Abschlagplatte</translation>
     </message>
     <message>
+        <location filename="../../desk/description_dialog.py"/>
         <location filename="../../desk/guide_dialog.py"/>
         <location filename="../../desk/sheets_dialog.py"/>
         <source>Phone</source>
@@ -5262,6 +5319,7 @@
         <translation>Spielt</translation>
     </message>
     <message>
+        <location filename="../../desk/description_dialog.py"/>
         <location filename="../../desk/guide_dialog.py"/>
         <location filename="../../desk/sheets_dialog.py"/>
         <source>Pocket</source>
@@ -5291,6 +5349,11 @@
         <location filename="../../desk/event_panel.py"/>
         <source>Proposes locations for the holes and rounds that have none: fair, in balance, and apart from those of earlier rounds. You choose what is taken over.</source>
         <translation>Schlägt Lochpositionen für Bahnen und Runden vor, die noch keine haben: fair, ausgewogen und mit Abstand zu früheren Runden. Was übernommen wird, wird gewählt.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/description_dialog.py"/>
+        <source>Put a figure in</source>
+        <translation>Eine Zahl einfügen</translation>
     </message>
     <message>
         <location filename="../../desk/keeping.py"/>
@@ -5550,6 +5613,11 @@
         <location filename="../../guide/sheets.py"/>
         <source>Rise: how much higher than the markers the green’s middle lies. No length counts it.</source>
         <translation>Anstieg: wie viel höher als die Abschlagmarken die Mitte des Grüns liegt. Er zählt in keiner Länge.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/description_dialog.py"/>
+        <source>Room on the page</source>
+        <translation>Raum auf der Seite</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -8561,6 +8629,11 @@
         <translation>Was bis zur Mitte des Grüns bleibt</translation>
     </message>
     <message>
+        <location filename="../../desk/description_dialog.py"/>
+        <source>What stands between [% and %] is worked out when the page is made, so that it stays true.</source>
+        <translation>Was zwischen [% und %] steht, wird ausgerechnet, wenn die Seite entsteht, damit es wahr bleibt.</translation>
+    </message>
+    <message>
         <location filename="../../desk/checks_panel.py"/>
         <source>What the checks found</source>
         <translation>Befunde der Prüfung</translation>
@@ -8820,6 +8893,11 @@
         <location filename="../../desk/toolbar.py"/>
         <source>Write the figures of the hole on the map: to reach and clear, to the green, its size</source>
         <translation>Die Maße der Bahn auf die Karte schreiben: bis und über Hindernisse, zum Grün, seine Größe</translation>
+    </message>
+    <message>
+        <location filename="../../desk/hole_panel.py"/>
+        <source>Write the hole’s description beside its notes, and see it fit</source>
+        <translation>Die Beschreibung der Bahn neben ihren Notizen schreiben und sehen, ob sie passt</translation>
     </message>
     <message>
         <location filename="../../processing/register_images.py"/>
@@ -9321,6 +9399,11 @@
         <location filename="../../measure/par.py"/>
         <source>fits</source>
         <translation>passt</translation>
+    </message>
+    <message>
+        <location filename="../../desk/description_dialog.py"/>
+        <source>fits, {} lines left</source>
+        <translation>passt, {} Zeilen frei</translation>
     </message>
     <message>
         <location filename="../../guide/registrations.py"/>
@@ -10219,6 +10302,11 @@
         <location filename="../../measure/hole.py"/>
         <source>one green for holes {numbers}</source>
         <translation>ein Grün für die Bahnen {numbers}</translation>
+    </message>
+    <message>
+        <location filename="../../desk/description_dialog.py"/>
+        <source>one line too long</source>
+        <translation>eine Zeile zu lang</translation>
     </message>
     <message>
         <location filename="../../measure/checks_of_drawing.py"/>
@@ -12013,6 +12101,11 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <location filename="../../processing/set_tees.py"/>
         <source>{} lengths set: {} fit, {} nearest, {} impossible</source>
         <translation>{} Längen gesteckt: {} passen, {} nächste, {} unmöglich</translation>
+    </message>
+    <message>
+        <location filename="../../desk/description_dialog.py"/>
+        <source>{} lines too long</source>
+        <translation>{} Zeilen zu lang</translation>
     </message>
     <message>
         <location filename="../../desk/dates_panel.py"/>
