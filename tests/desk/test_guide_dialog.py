@@ -67,7 +67,7 @@ def test_it_shows_the_usual_pages_and_what_is_missing(dialog):
     assert kinds(dialog) == [page.kind for page in USUAL]
     assert dialog.event_shown.name == "Heron Cup" and "usual pages" in dialog.whose_label.text()
     assert "hole 1 has no description" in remarks(dialog)
-    assert dialog.page_label.text() == f"Page 1 of {len(dialog.book.pages)}"
+    assert dialog.leafing.label.text() == f"Page 1 of {len(dialog.book.pages)}"
     assert kept(dialog) == ()
 
 

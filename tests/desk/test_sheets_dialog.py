@@ -147,15 +147,17 @@ def test_leafing(dialog):
     sheets.sheet = lambda *given: sheet
     dialog.choose("greens")
     count = len(sheet.pages)
-    assert count > 1 and dialog.page_label.text() == f"Page 1 of {count}"
-    assert not dialog.back_button.isEnabled()
+    assert count > 1 and dialog.leafing.label.text() == f"Page 1 of {count}"
+    assert not dialog.leafing.back_button.isEnabled()
     first = dialog.view.label.pixmap().toImage()
     for _ in range(count + 1):
-        dialog.on_button.click()
-    assert dialog.page_label.text() == f"Page {count} of {count}" and not dialog.on_button.isEnabled()
+        dialog.leafing.on_button.click()
+    assert (
+        dialog.leafing.label.text() == f"Page {count} of {count}" and not dialog.leafing.on_button.isEnabled()
+    )
     assert dialog.view.label.pixmap().toImage() != first
-    dialog.back_button.click()
-    assert dialog.page_label.text() == f"Page {count - 1} of {count}"
+    dialog.leafing.back_button.click()
+    assert dialog.leafing.label.text() == f"Page {count - 1} of {count}"
 
 
 def test_saved_beside_the_project_and_offered_to_be_opened(dialog, monkeypatch, tmp_path):
@@ -265,7 +267,7 @@ def test_everything_says_what_it_is(dialog):
 
     for thing in (
         *(dialog.kind_box, dialog.round_box, dialog.hole_box, dialog.page_box, dialog.remarks),
-        *(dialog.back_button, dialog.on_button, dialog.wide_button),
+        *(dialog.leafing.back_button, dialog.leafing.on_button, dialog.wide_button),
     ):
         assert isinstance(thing, (QComboBox, QListWidget, QToolButton))
         assert thing.whatsThis() and thing.toolTip()

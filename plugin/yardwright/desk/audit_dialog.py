@@ -34,6 +34,7 @@ from ..resources import icon
 from ..store.tables import safe_file_name
 from .auditing import OURS, THEIRS, Audit
 from .committee_figures import ask_file, copied_rows
+from .listening import Listening
 from .map_marks import PinPair, step_aside
 from .turning import look_at, on_map
 from .words import tell, tell_done, told_in, tr
@@ -102,14 +103,11 @@ class AuditDialog(QDialog):
         self._explain()
         self.resize(900, 500)
         QgsGui.enableAutoGeometryRestore(self)
-        self._connections = [
-            (signal, signal.connect(slot))
-            for signal, slot in (
-                (in_hand.edited, self._edited),
-                (in_hand.course_changed, self._course_changed),
-                (in_hand.iface.mapCanvas().destinationCrsChanged, self._draw_pair),
-            )
-        ]
+        self._listening = Listening(
+            (in_hand.edited, self._edited),
+            (in_hand.course_changed, self._course_changed),
+            (in_hand.iface.mapCanvas().destinationCrsChanged, self._draw_pair),
+        )
         self.finished.connect(lambda _: self.let_go())
         with told_in(self.bar):
             self._fill_earlier()
@@ -117,9 +115,7 @@ class AuditDialog(QDialog):
 
     def let_go(self):
         """Listen to nothing any more, and clear the map."""
-        while self._connections:
-            signal, connection = self._connections.pop()
-            signal.disconnect(connection)
+        self._listening.stop()
         self._seen = None
         self._draw_pair()
 

@@ -35,7 +35,7 @@ from ..model.kinds import LISTED
 from ..model.words import said
 from .courses import hole_text
 from .editing import one_step
-from .words import told_in, tr
+from .words import telling, told_in, tr
 
 _TYPED_MS = 150
 _THUMB = QSize(96, 72)
@@ -148,12 +148,7 @@ class DescriptionDialog(QDialog):
     def _button(self, text, slot):
         button = QPushButton(text, self)
         button.setAutoDefault(False)
-
-        def run():
-            with told_in(self.bar):
-                slot()
-
-        button.clicked.connect(run)
+        button.clicked.connect(telling(self.bar, slot))
         return button
 
     # Figures

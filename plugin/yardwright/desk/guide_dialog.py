@@ -5,11 +5,11 @@ thread, one after the other: the one looked at first, and between two of them th
 """
 
 import os
+from dataclasses import replace
 
-from qgis.core import Qgis, QgsMapLayerProxyModel, QgsProject
+from qgis.core import QgsMapLayerProxyModel, QgsProject
 from qgis.gui import QgsGui, QgsMapLayerComboBox, QgsMessageBar
-from qgis.PyQt.QtCore import QCoreApplication, QLocale, Qt, QTimer, QUrl
-from qgis.PyQt.QtGui import QDesktopServices
+from qgis.PyQt.QtCore import QCoreApplication, QLocale, Qt, QTimer
 from qgis.PyQt.QtWidgets import (
     QCheckBox,
     QComboBox,
@@ -36,10 +36,12 @@ from ..model.guide_pages import PAGE_KINDS, GuidePage, pages_for
 from ..model.words import said
 from .dates import dates_of, default_base
 from .editing import begin_editing
+from .leafing import Leafing
+from .listening import Listening
 from .page_editor import PageEditor
 from .page_list import PageList
 from .page_view import PictureView
-from .words import told_in, tr
+from .words import size_called, tell_saved, telling, told_in, tr
 
 _SEEN_DPI = 96.0
 _PRINT_DPI, _SCREEN_DPI = 300.0, 200.0
@@ -79,35 +81,28 @@ class GuideDialog(QDialog):
         self.setWindowFlag(Qt.WindowType.WindowContextHelpButtonHint, False)
         QgsGui.enableAutoGeometryRestore(self)
         self.in_hand, self.place = in_hand, in_hand.place
-        self.book = self.maker = None
+        self.book = self.maker = self._made_for = None
         self._pictures, self._stopped, self._busy, self._keeping = {}, False, False, False
-        self._made_for = self._maker = None
+        self.bar = QgsMessageBar(self)
+        self.bar.setSizePolicy(QSizePolicy.Policy.Minimum, QSizePolicy.Policy.Fixed)
         self._planning = self._timer(self._plan)
         self._painting = self._timer(self._paint)
         self._build()
         self._fill_events()
         self._fill_pages()
         self._soon()
-        self._connections = [
-            (signal, signal.connect(slot))
-            for signal, slot in (
-                (in_hand.edited, self._edited),
-                (in_hand.event_changed, self._edited),
-                (in_hand.course_changed, self._course_changed),
-            )
-        ]
+        self._listening = Listening(
+            (in_hand.edited, self._edited),
+            (in_hand.event_changed, self._edited),
+            (in_hand.course_changed, self._course_changed),
+        )
         self.finished.connect(lambda _: self.let_go())
 
     def _timer(self, slot):
         timer = QTimer(self)
         timer.setSingleShot(True)
         timer.setInterval(_SOON_MS)
-
-        def run():
-            with told_in(self.bar):
-                slot()
-
-        timer.timeout.connect(run)
+        timer.timeout.connect(telling(self.bar, slot))
         return timer
 
     def let_go(self):
@@ -115,9 +110,7 @@ class GuideDialog(QDialog):
         self._stopped = True
         self._planning.stop()
         self._painting.stop()
-        while self._connections:
-            signal, connection = self._connections.pop()
-            signal.disconnect(connection)
+        self._listening.stop()
 
     def reject(self):
         """Close the window; while a guide is written, stop that first."""
@@ -128,8 +121,6 @@ class GuideDialog(QDialog):
     # The surface
 
     def _build(self):
-        self.bar = QgsMessageBar(self)
-        self.bar.setSizePolicy(QSizePolicy.Policy.Minimum, QSizePolicy.Policy.Fixed)
         split = QSplitter(Qt.Orientation.Horizontal, self)
         split.addWidget(self._left())
         split.addWidget(self._middle())
@@ -197,25 +188,16 @@ class GuideDialog(QDialog):
         button.setToolTip(tip)
         button.setAccessibleName(tip)
         button.setWhatsThis(tip)
-
-        def run():
-            with told_in(self.bar):
-                slot()
-
-        button.clicked.connect(run)
+        button.clicked.connect(telling(self.bar, slot))
         return button
 
     def _middle(self):
         self.view = PictureView(self)
-        self.back_button = self._tool("‹", tr("The page before"), lambda: self.turn(-1))
-        self.on_button = self._tool("›", tr("The next page"), lambda: self.turn(1))
-        self.page_label = QLabel(self)
-        self.page_label.setAlignment(Qt.AlignmentFlag.AlignCenter)
-        self.page_label.setMinimumWidth(self.fontMetrics().horizontalAdvance("M" * 14))
+        self.leafing = Leafing(self)
+        self.leafing.turned.connect(self._turned)
         row = QHBoxLayout()
         row.addStretch(1)
-        for thing in (self.back_button, self.page_label, self.on_button):
-            row.addWidget(thing)
+        row.addWidget(self.leafing)
         row.addStretch(1)
         middle = QWidget(self)
         layout = QVBoxLayout(middle)
@@ -250,11 +232,9 @@ class GuideDialog(QDialog):
         for name in FORMS:
             self.form_box.addItem(names[name], name)
         self.size_box = self._box(tr("The size of a page."))
-        known = {"pocket": tr("Pocket"), "phone": tr("Phone")}
         self.size_box.addItem(tr("Usual for the form"), "")
-        for name, (wide, high) in {**PAGES, **SIZES}.items():
-            text = tr("{}, {} × {} mm").format(known.get(name, name), f"{wide:g}", f"{high:g}")
-            self.size_box.addItem(text, name)
+        for name, size in {**PAGES, **SIZES}.items():
+            self.size_box.addItem(size_called(name, *size), name)
         self.tees_box = self._box(tr("The tee set whose figures stand on the holes’ pictures."))
         for title, box in (
             (tr("&Event"), self.event_box), (tr("&Round"), self.round_box), (tr("&Image"), self.image_box),
@@ -354,7 +334,7 @@ class GuideDialog(QDialog):
         pages = pages_for(kept, name)
         self._whose = name
         own = any(page.event == name for page in kept)
-        self.list.show_pages([GuidePage(**{**vars(page), "event": name}) for page in pages])
+        self.list.show_pages([replace(page, event=name) for page in pages])
         self._tell_whose(own)
         self._show_editor()
 
@@ -457,8 +437,8 @@ class GuideDialog(QDialog):
         event = self.event_shown
         key = key_of(course), event, image
         if self._made_for != key:
-            self._made_for, self._maker = key, GuideMaker(course, self.place, event, image)
-        return self._maker
+            self._made_for, self.maker = key, GuideMaker(course, self.place, event, image)
+        return self.maker
 
     def _plan(self):
         """Plan the book to be looked at, tell what it lacks, show the page in hand."""
@@ -466,8 +446,7 @@ class GuideDialog(QDialog):
             return
         number = self.view.number
         try:
-            self.maker = self._make_maker()
-            self.book = self.maker.plan(self.wanted(_SEEN_DPI))
+            self.book = self._make_maker().plan(self.wanted(_SEEN_DPI))
         except YardwrightError as error:
             self.book = None
             self.view.show_message(f"{error.what}\n\n{error.remedy}")
@@ -516,6 +495,10 @@ class GuideDialog(QDialog):
         """Leaf on by some pages, or back."""
         self.look_at(self.view.number + step)
 
+    def _turned(self, step):
+        with told_in(self.bar):
+            self.turn(step)
+
     def _key(self):
         return self.maker.shown_key(self.book, self.book.pages[self.view.number], _WIDTH)
 
@@ -536,9 +519,7 @@ class GuideDialog(QDialog):
 
     def _tell_page(self):
         count = len(self.book.pages) if self.book is not None else 0
-        self.page_label.setText(tr("Page {} of {}").format(self.view.number + 1, count) if count else "")
-        self.back_button.setEnabled(self.view.number > 0)
-        self.on_button.setEnabled(self.view.number + 1 < count)
+        self.leafing.tell(self.view.number, count)
 
     # Saving
 
@@ -575,7 +556,7 @@ class GuideDialog(QDialog):
         finally:
             self._set_busy(False)
         self._tell([*book.remarks, *dict.fromkeys(maker.remarks)])
-        self._offer_to_open(path)
+        tell_saved(self.bar, tr("The guide was saved: {}").format(os.path.basename(path)), path)
         return path
 
     def _living(self, first, last):
@@ -595,15 +576,3 @@ class GuideDialog(QDialog):
         for thing in (self.list, self.editor, self.save_button, self.event_box, self.add_button):
             thing.setEnabled(not busy)
         self.close_button.setText(tr("Stop") if busy else tr("Close"))
-
-    def _offer_to_open(self, path):
-        link = QUrl.fromLocalFile(path)
-        self.bar.clearWidgets()
-        item = self.bar.createMessage(
-            "Yardwright", tr("The guide was saved: {}").format(os.path.basename(path))
-        )
-        opener = QPushButton(tr("Open"), item)
-        opener.setToolTip(path)
-        opener.clicked.connect(lambda: QDesktopServices.openUrl(link))
-        item.layout().addWidget(opener)
-        self.bar.pushWidget(item, Qgis.MessageLevel.Success, 0)

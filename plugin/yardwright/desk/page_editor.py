@@ -1,5 +1,6 @@
 """What a page of the guide needs of a person: its title, its text, its file."""
 
+import filecmp
 import os
 import shutil
 
@@ -147,12 +148,7 @@ def _free(target, path):
     """A name in the folder that is no other file's: the same again where its bytes are."""
     stem, ending = os.path.splitext(target)
     number = 1
-    while os.path.exists(target) and not _alike(target, path):
+    while os.path.exists(target) and not filecmp.cmp(target, path, shallow=False):
         number += 1
         target = f"{stem}-{number}{ending}"
     return target
-
-
-def _alike(one, other):
-    with open(one, "rb") as first, open(other, "rb") as second:
-        return first.read() == second.read()

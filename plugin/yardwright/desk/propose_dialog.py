@@ -33,6 +33,7 @@ from ..measure.fair import Grounds, balance
 from ..measure.proposal import propose
 from ..model.errors import Cancelled
 from ..model.words import said
+from .listening import Listening
 from .map_marks import PlaceMark, step_aside
 from .pin_table import side_word
 from .words import told_in, tr
@@ -168,21 +169,16 @@ class ProposalDialog(QDialog):
         self._recount.timeout.connect(self._ticked)
         self._build()
         self._explain()
-        self._connections = [
-            (signal, signal.connect(slot))
-            for signal, slot in (
-                (in_hand.edited, self._edited),
-                (in_hand.course_changed, self._course_changed),
-            )
-        ]
+        self._listening = Listening(
+            (in_hand.edited, self._edited),
+            (in_hand.course_changed, self._course_changed),
+        )
         self.finished.connect(lambda _: self.let_go())
 
     def let_go(self):
         """Listen to nothing any more, and clear the map."""
         self.mark.put(None)
-        while self._connections:
-            signal, connection = self._connections.pop()
-            signal.disconnect(connection)
+        self._listening.stop()
 
     # Keeping up
 

@@ -6,10 +6,10 @@ The window stays open while the map is used, and follows what is changed there.
 import os
 from functools import partial
 
-from qgis.core import Qgis, QgsProject
+from qgis.core import QgsProject
 from qgis.gui import QgsGui, QgsMessageBar
 from qgis.PyQt.QtCore import Qt, QUrl
-from qgis.PyQt.QtGui import QDesktopServices, QImage, QPainter, QPixmap
+from qgis.PyQt.QtGui import QImage, QPainter, QPixmap
 from qgis.PyQt.QtWidgets import (
     QCheckBox,
     QComboBox,
@@ -34,8 +34,10 @@ from ..guide.sheets import PAGES
 from ..model.errors import YardwrightError
 from ..model.words import said
 from .courses import hole_text
+from .leafing import Leafing
+from .listening import Listening
 from .terrains import heights_in, why_no_heights
-from .words import told_in, tr
+from .words import size_called, tell_saved, told_in, tr
 
 _MARGIN = 12
 _LEAST_DPI, _MOST_DPI = 20, 400
@@ -74,20 +76,14 @@ class SheetsDialog(QDialog):
         self._build()
         self._fill(in_hand)
         self.choose()
-        self._connections = [
-            (signal, signal.connect(slot))
-            for signal, slot in (
-                (in_hand.edited, self._edited),
-                (in_hand.course_changed, self._course_changed),
-            )
-        ]
+        self._listening = Listening(
+            (in_hand.edited, self._edited), (in_hand.course_changed, self._course_changed)
+        )
         self.finished.connect(lambda _: self.let_go())
 
     def let_go(self):
         """Listen to nothing any more."""
-        while self._connections:
-            signal, connection = self._connections.pop()
-            signal.disconnect(connection)
+        self._listening.stop()
 
     # Keeping up
 
@@ -203,11 +199,8 @@ class SheetsDialog(QDialog):
 
     def _leafing(self):
         """The row below the page: back, which page, on; and how large it is shown."""
-        self.back_button = self._turner("‹", tr("The page before"), -1)
-        self.on_button = self._turner("›", tr("The next page"), 1)
-        self.page_label = QLabel(self)
-        self.page_label.setAlignment(Qt.AlignmentFlag.AlignCenter)
-        self.page_label.setMinimumWidth(self.fontMetrics().horizontalAdvance("M" * 14))
+        self.leafing = Leafing(self)
+        self.leafing.turned.connect(self.turn)
         self.wide_button = QToolButton(self)
         self.wide_button.setText(tr("Larger"))
         self.wide_button.setCheckable(True)
@@ -216,30 +209,17 @@ class SheetsDialog(QDialog):
         self.wide_button.toggled.connect(lambda on: self.view.show_wide(on))
         row = QHBoxLayout()
         row.addStretch(1)
-        for thing in (self.back_button, self.page_label, self.on_button):
-            row.addWidget(thing)
+        row.addWidget(self.leafing)
         row.addStretch(1)
         row.addWidget(self.wide_button)
         return row
-
-    def _turner(self, text, tip, step):
-        button = QToolButton(self)
-        button.setText(text)
-        button.setAccessibleName(tip)
-        button.setToolTip(tip)
-        button.setWhatsThis(tip)
-        button.clicked.connect(lambda: self.turn(step))
-        return button
 
     def _fill(self, in_hand):
         for name, kind in KINDS.items():
             self.kind_box.addItem(said(kind.title), name)
         self._fill_numbers(in_hand.round, in_hand.hole)
-        names = {"pocket": tr("Pocket"), "phone": tr("Phone")}
-        for name, (width, height) in PAGES.items():
-            self.page_box.addItem(
-                tr("{}, {} × {} mm").format(names.get(name, name), f"{width:g}", f"{height:g}"), name
-            )
+        for name, size in PAGES.items():
+            self.page_box.addItem(size_called(name, *size), name)
         self._kind = self.kind_box.currentData()
         self.page_box.setCurrentIndex(self.page_box.findData(self._pages[self._kind]))
 
@@ -322,9 +302,7 @@ class SheetsDialog(QDialog):
 
     def _tell_page(self):
         count = len(self.view.pages)
-        self.page_label.setText(tr("Page {} of {}").format(self.view.number + 1, count) if count else "")
-        self.back_button.setEnabled(self.view.number > 0)
-        self.on_button.setEnabled(self.view.number + 1 < count)
+        self.leafing.tell(self.view.number, count)
         self.wide_button.setEnabled(bool(count))
 
     # Saving
@@ -348,13 +326,7 @@ class SheetsDialog(QDialog):
         text = tr("The sheet was saved: {}").format(
             f'<a href="{bytes(link.toEncoded()).decode()}">{_plain(os.path.basename(path))}</a>'
         )
-        self.bar.clearWidgets()
-        item = self.bar.createMessage("Yardwright", text)
-        opener = QPushButton(tr("Open"), item)
-        opener.setToolTip(path)
-        opener.clicked.connect(lambda: QDesktopServices.openUrl(link))
-        item.layout().addWidget(opener)
-        self.bar.pushWidget(item, Qgis.MessageLevel.Success, 0)
+        tell_saved(self.bar, text, path)
         return path
 
 

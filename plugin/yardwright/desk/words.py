@@ -52,6 +52,37 @@ def told_in(bar):
         )
 
 
+def telling(bar, slot):
+    """A slot for a signal, whose arguments are passed over: what fails in ``slot`` is told in ``bar``."""
+
+    def run(*_):
+        with told_in(bar):
+            slot()
+
+    return run
+
+
+def tell_saved(bar, text, path):
+    """Good news in ``bar`` about a file, with a button that opens it."""
+    from qgis.PyQt.QtCore import QUrl
+    from qgis.PyQt.QtGui import QDesktopServices
+    from qgis.PyQt.QtWidgets import QPushButton
+
+    bar.clearWidgets()
+    item = bar.createMessage("Yardwright", text)
+    opener = QPushButton(tr("Open"), item)
+    opener.setToolTip(path)
+    opener.clicked.connect(lambda: QDesktopServices.openUrl(QUrl.fromLocalFile(path)))
+    item.layout().addWidget(opener)
+    bar.pushWidget(item, Qgis.MessageLevel.Success, 0)
+
+
+def size_called(name, width, height):
+    """A size of pages, in mm, as people choose it: by its name and its measures."""
+    known = {"pocket": tr("Pocket"), "phone": tr("Phone")}
+    return tr("{}, {} × {} mm").format(known.get(name, name), f"{width:g}", f"{height:g}")
+
+
 def tell_done(bar, what, remedy, step):
     """Good news in ``bar`` about a Step of ``editing``, with a button that undoes it."""
     from qgis.PyQt.QtWidgets import QPushButton

@@ -4774,8 +4774,7 @@
         <translation>Sonst wird nur aufgeführt, was abweicht.</translation>
     </message>
     <message>
-        <location filename="../../desk/guide_dialog.py"/>
-        <location filename="../../desk/sheets_dialog.py"/>
+        <location filename="../../desk/words.py"/>
         <source>Open</source>
         <translation>Öffnen</translation>
     </message>
@@ -4981,8 +4980,7 @@
         <translation>Seite {page} („{path}“) misst {size} mm, die erste Seite {first} mm.</translation>
     </message>
     <message>
-        <location filename="../../desk/guide_dialog.py"/>
-        <location filename="../../desk/sheets_dialog.py"/>
+        <location filename="../../desk/leafing.py"/>
         <source>Page {} of {}</source>
         <translation>Seite {} von {}</translation>
     </message>
@@ -5111,8 +5109,7 @@
     </message>
     <message>
         <location filename="../../desk/description_dialog.py"/>
-        <location filename="../../desk/guide_dialog.py"/>
-        <location filename="../../desk/sheets_dialog.py"/>
+        <location filename="../../desk/words.py"/>
         <source>Phone</source>
         <translation>Telefon</translation>
     </message>
@@ -5320,8 +5317,7 @@
     </message>
     <message>
         <location filename="../../desk/description_dialog.py"/>
-        <location filename="../../desk/guide_dialog.py"/>
-        <location filename="../../desk/sheets_dialog.py"/>
+        <location filename="../../desk/words.py"/>
         <source>Pocket</source>
         <translation>Tasche</translation>
     </message>
@@ -7554,8 +7550,7 @@
         <translation>Die neue Platzdatei (.gpkg). Eine vorhandene Datei wird nie überschrieben.</translation>
     </message>
     <message>
-        <location filename="../../desk/guide_dialog.py"/>
-        <location filename="../../desk/sheets_dialog.py"/>
+        <location filename="../../desk/leafing.py"/>
         <source>The next page</source>
         <translation>Die nächste Seite</translation>
     </message>
@@ -7587,8 +7582,7 @@
         <translation>Die Seite, wie sie gedruckt wird; was links gewählt wird, zeigt sich sofort.</translation>
     </message>
     <message>
-        <location filename="../../desk/guide_dialog.py"/>
-        <location filename="../../desk/sheets_dialog.py"/>
+        <location filename="../../desk/leafing.py"/>
         <source>The page before</source>
         <translation>Die vorige Seite</translation>
     </message>
@@ -12282,8 +12276,7 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <translation>{}, {} {}</translation>
     </message>
     <message>
-        <location filename="../../desk/guide_dialog.py"/>
-        <location filename="../../desk/sheets_dialog.py"/>
+        <location filename="../../desk/words.py"/>
         <source>{}, {} × {} mm</source>
         <translation>{}, {} × {} mm</translation>
     </message>
