@@ -6,8 +6,6 @@ import os
 
 from qgis.core import (
     QgsCoordinateTransform,
-    QgsExpressionContext,
-    QgsExpressionContextUtils,
     QgsPointXY,
 )
 from qgis.gui import QgsGui, QgsMessageBar
@@ -248,14 +246,12 @@ class DescriptionDialog(QDialog):
     def tell(self):
         """Show the text as it is printed, and how much room is left on the pages."""
         from ..guide.description_room import lines_left
-        from ..guide.expressions import add_expressions, worked_out
+        from ..guide.expressions import add_expressions, global_context, worked_out
         from ..guide.hole_page import SIZES
 
         take_away = add_expressions()
         try:
-            context = QgsExpressionContext()
-            context.appendScope(QgsExpressionContextUtils.globalScope())
-            text, errors = worked_out(self.text_box.toPlainText(), context)
+            text, errors = worked_out(self.text_box.toPlainText(), global_context())
         finally:
             take_away()
         self.printed.setText("\n".join([text.strip(), *(f"⚠ {one}" for one in errors)]))

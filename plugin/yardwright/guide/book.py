@@ -45,7 +45,8 @@ class Wanted:
     form: one of FORMS. size: (width, height) of a trimmed page, mm. holes: numbers, () for all. tee_set:
     whose figures the holes show, "" the longest's. round: whose pins, None for all rounds'. grid: over the
     greens. dpi: of the pictures. descriptions: ``{hole: text}``, the course's own where there is none. pages:
-    model GuidePages in their order. folder: where the names of the pages' files count from.
+    model GuidePages in their order, () for the usual ones. folder: where the names of the pages' files count
+    from.
     """
 
     form: str = "screen"
@@ -56,7 +57,7 @@ class Wanted:
     grid: bool = False
     dpi: float = 300.0
     descriptions: dict = field(default_factory=dict)
-    pages: tuple = USUAL
+    pages: tuple = ()
     folder: str = ""
 
 
@@ -142,10 +143,11 @@ class _Plan:
         self.notes, self.runs = 0, {}
 
     def book(self):
-        where = {id(page): place for place, page in enumerate(self.wanted.pages)}
-        self.remarks += [remark for _, remark in problems_of(self.wanted.pages)]
+        listed = self.wanted.pages or USUAL
+        where = {id(page): place for place, page in enumerate(listed)}
+        self.remarks += [remark for _, remark in problems_of(listed)]
         pages, there, notes_at = [], set(), None
-        for page in in_order(self.wanted.pages):
+        for page in in_order(listed):
             if page.lacking or (PAGE_KINDS[page.kind].once and page.kind in there):
                 continue
             there.add(page.kind)

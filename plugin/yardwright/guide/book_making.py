@@ -5,7 +5,7 @@ import tempfile
 from contextlib import contextmanager
 from dataclasses import dataclass, replace
 
-from qgis.core import QgsExpressionContext, QgsExpressionContextUtils, QgsLayoutExporter, QgsProject
+from qgis.core import QgsLayoutExporter, QgsProject
 from qgis.PyQt.QtCore import QSize
 
 from ..imagery.image import OutsideImage
@@ -13,13 +13,13 @@ from ..imagery.margins import KINDS as OUTLINED
 from ..imagery.margins import STRENGTH
 from ..measure.hole import CourseIndex
 from ..model.errors import Cancelled, YardwrightError
-from ..model.guide_pages import USUAL, pages_for
+from ..model.guide_pages import pages_for
 from ..model.remarks import Remark
 from ..model.words import say
 from .book import plan_book
 from .book_figures import BookFigures, made_of
 from .drawing import BARE, Plate
-from .expressions import add_expressions, worked_out
+from .expressions import add_expressions, global_context, worked_out
 from .hole_page import frames_in_pixels
 from .page_cache import Bytes, PageCache, key_of, page_key
 from .page_design import parts_of
@@ -67,8 +67,8 @@ class GuideMaker:
         self._of_course = None
 
     def plan(self, wanted, progress=None):
-        """The Book, as ``book.plan_book`` has it, with the course's own templates. Where no pages are wanted
-        but the usual ones, it has those that the course file keeps."""
+        """The Book, as ``book.plan_book`` has it, with the course's own templates; without pages that are
+        wanted, of those that the course file keeps."""
         self._templates = {kind: self._template(kind, wanted) for kind in KINDS}
         boxes = {
             kind: frames_of(empty_layout(QgsProject.instance(), template))
@@ -77,7 +77,7 @@ class GuideMaker:
         }
         with self._expressions():
             descriptions, told = self._descriptions()
-            pages, more = self._texts(self.pages if wanted.pages == USUAL else wanted.pages)
+            pages, more = self._texts(wanted.pages or self.pages)
             folder = guide_folder(self.place)
             book = plan_book(
                 self.course,
@@ -146,9 +146,11 @@ class GuideMaker:
     def _leaf(self, book, page, progress):
         form = FORMS[book.wanted.form]
         if page.given_page:
-            leaf = self._given_leaf(book, page, form)
-            if leaf is not None:
-                return leaf
+            try:
+                return self._given_leaf(book, page, form)
+            except YardwrightError as error:
+                # The page says what it lacks.
+                page = replace(page, variables=self._lacking(page, error), given="", given_page=0)
         template = self._templates[page.kind]
         content = self._content(page)
         key = page_key(template, content, form)
@@ -172,21 +174,18 @@ class GuideMaker:
         )
 
     def _given_leaf(self, book, page, form):
-        """A page of another's PDF; None where it turns out to be damaged, for then the page says so."""
+        """A page of another's PDF. Raises YardwrightError where it turns out to be damaged."""
         size = tuple(book.wanted.size)
         key = key_of("given", Bytes(page.given), page.given_page, size, form)
-        try:
-            path = self.cache.page(
-                key, lambda draft: fit(page.given, draft, size, form.bleed_mm, page.given_page)
-            )
-        except YardwrightError as error:
-            self._tell_given(page, error)
-            return None
+        path = self.cache.page(
+            key, lambda draft: fit(page.given, draft, size, form.bleed_mm, page.given_page)
+        )
         return Leaf(path, page.title, page.level, page.name, page.links, form.bleed_mm, size)
 
-    def _tell_given(self, page, error):
+    def _lacking(self, page, error):
+        """The variables of a page whose file cannot be used; it is told too."""
         self.remarks.append(Remark(say("“{page}”: {told}", page=page.title, told=error.what), "file"))
-        page.variables["caption"] = error.what
+        return {**page.variables, "caption": error.what}
 
     def _content(self, page):
         own = key_of(self.course, self.event) if self._templates[page.kind].data else ""
@@ -248,8 +247,7 @@ class GuideMaker:
         try:
             return replace(content, pictures={"picture": no_larger(page.given, box[2:], folder)})
         except YardwrightError as error:
-            self._tell_given(page, error)
-            return replace(content, variables=page.variables)
+            return replace(content, variables=self._lacking(page, error))
 
     def _template(self, kind, wanted):
         frames = None
@@ -272,7 +270,7 @@ class GuideMaker:
 
     def _texts(self, pages):
         """``(pages, remarks)``, the figures in their texts worked out."""
-        context, made, remarks = _context(), [], []
+        context, made, remarks = global_context(), [], []
         for page in pages:
             text, errors = worked_out(page.text, context)
             made.append(replace(page, text=text))
@@ -284,7 +282,7 @@ class GuideMaker:
 
     def _descriptions(self):
         """``({hole: text}, remarks)``, the figures in them worked out."""
-        context, made, remarks = _context(), {}, []
+        context, made, remarks = global_context(), {}, []
         for hole in self.course.holes:
             made[hole.number], errors = worked_out(hole.description, context)
             remarks += [
@@ -292,12 +290,6 @@ class GuideMaker:
                 for error in errors
             ]
         return made, remarks
-
-
-def _context():
-    context = QgsExpressionContext()
-    context.appendScope(QgsExpressionContextUtils.globalScope())
-    return context
 
 
 def _go_on(progress, done, total):

@@ -271,19 +271,8 @@ def cards(course, event, figures):
         names = [name for name in names if any(name in one for one in measured.values())]
         rows = [(number, [lengths.get(name) for name in names]) for number, lengths in measured.items()]
         return [(say("Scorecard"), names, rows)]
-    unit = course.settings.unit
-    asked = {(one.round, one.flight, one.hole): whole(to_unit(one.length, unit)) for one in event.lengths}
-    numbers = [one.number for one in event.rounds] or [None]
     found = {}
-    for number in numbers:
-        held = event.round(number)
-        holes = held.holes if held is not None and held.holes else [hole.number for hole in course.holes]
-        rows = []
-        for hole in holes:
-            own = dict(figures.lengths(hole)) if course.hole(hole) else {}
-            rows.append(
-                (hole, [asked.get((number, one.name, hole), own.get(one.tee_set)) for one in event.flights])
-            )
+    for number, rows in lengths_of_rounds(course, event, figures):
         found.setdefault(repr(rows), ([], rows))[0].append(number)
     made = []
     for rounds, rows in found.values():
@@ -293,6 +282,29 @@ def cards(course, event, figures):
             title = say("Scorecard, round {number}", number=said_rounds)
         made.append((title, [one.name for one in event.flights], rows))
     return made
+
+
+def lengths_of_rounds(course, event, figures):
+    """``[(round's number, rows)]`` of an Event with flights, one of None while it has no round.
+
+    rows: ``[(hole, [figure or None, ...])]`` in the order of play, a figure a flight: what is asked for, else
+    what its tees measure. figures: a BookFigures.
+    """
+    unit = course.settings.unit
+    asked = {(one.round, one.flight, one.hole): whole(to_unit(one.length, unit)) for one in event.lengths}
+    measured = {hole.number: dict(figures.lengths(hole.number)) for hole in course.holes}
+    found = []
+    for number in [one.number for one in event.rounds] or [None]:
+        held = event.round(number)
+        holes = held.holes if held is not None and held.holes else [*measured]
+        rows = []
+        for hole in holes:
+            own = measured.get(hole, {})
+            rows.append(
+                (hole, [asked.get((number, one.name, hole), own.get(one.tee_set)) for one in event.flights])
+            )
+        found.append((number, rows))
+    return found
 
 
 def scorecard(course, columns, rows, width, height):

@@ -1,8 +1,6 @@
 """How much room a hole's page has for what is said of the hole."""
 
-import math
-
-from .drawing import lines_within
+from .drawing import all_broken, lines_high
 from .hole_page import hole_page_frames
 from .sheet_parts import LEAST_SIZE
 
@@ -16,7 +14,4 @@ def lines_left(text, size_mm, form="pages"):
     """
     _, _, width, height = hole_page_frames(size_mm, form)["notes"]
     said = [part for part in text.split("\n") if part.strip()]
-    lines, _, _ = lines_within(said, width, math.inf, LEAST_SIZE)
-    many = ["x"] * 10_000
-    room, _, _ = lines_within(many, width, height, LEAST_SIZE)
-    return len(room) - len(lines)
+    return lines_high(height, LEAST_SIZE) - len(all_broken(said, width, LEAST_SIZE))

@@ -251,7 +251,20 @@ class OnPicture:
         return float(x), float(y)
 
 
-def lines_within(texts, width, height, size, least=LEAST_SIZE, leading=1.28):
+_LEADING = 1.28
+
+
+def lines_high(height, size, leading=_LEADING):
+    """How many lines of a size in points a height in mm holds."""
+    return max(math.floor((height + 0.28 * height_of(size)) / (leading * height_of(size)) + 1e-9), 0)
+
+
+def all_broken(texts, width, size):
+    """Paragraphs as lines within a width; an empty one is an empty line."""
+    return [line for text in texts for line in (broken(text, width, size) or [""])]
+
+
+def lines_within(texts, width, height, size, least=LEAST_SIZE, leading=_LEADING):
     """``(lines, size, whole)``: paragraphs broken into a width, ``size`` points or as small as they must be.
 
     whole: False where even the least size leaves lines over, which are left out, the last one marked by an
@@ -259,9 +272,8 @@ def lines_within(texts, width, height, size, least=LEAST_SIZE, leading=1.28):
     """
     step = 0.25
     while True:
-        lines = [line for text in texts for line in (broken(text, width, size) or [""])]
-        lines_high = (height + 0.28 * height_of(size)) / (leading * height_of(size))
-        room = max(math.floor(lines_high + 1e-9), 0) if math.isfinite(lines_high) else len(lines)
+        lines = all_broken(texts, width, size)
+        room = lines_high(height, size, leading)
         if len(lines) <= room:
             return lines, size, True
         if size - step < least - 1e-9:

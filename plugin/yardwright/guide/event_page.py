@@ -1,9 +1,7 @@
 """What a guide's page about the event says, as Markdown: days, host, rounds, flights."""
 
-from ..measure.units import to_unit, whole
-from ..model.numbers import format_holes
 from ..model.words import said, say
-from .book_pages import dates_of
+from .book_pages import dates_of, lengths_of_rounds
 from .flowing_text import plain
 from .lettering import day
 
@@ -52,33 +50,22 @@ def _holes(numbers):
             parts[-1][1] = number
         else:
             parts.append([number, number])
-    return ", ".join(format_holes([a]) if a == b else f"{a}–{b}" for a, b in parts)
+    return ", ".join(str(a) if a == b else f"{a}–{b}" for a, b in parts)
 
 
 def _flights(course, event, figures):
     """A table of the flights: from which tees they play, and how long each round is for them."""
-    unit = course.settings.unit
-    asked = {(one.round, one.flight, one.hole): whole(to_unit(one.length, unit)) for one in event.lengths}
     columns = [
         (say("Flight"), [plain(one.name) for one in event.flights]),
         (say("Tees"), [plain(one.tee_set) for one in event.flights]),
     ]
-    rounds = event.rounds or (None,)
-    own = {}
-    for hole in course.holes:
-        own[hole.number] = dict(figures.lengths(hole.number))
     totals = []
-    for held in rounds:
-        number = None if held is None else held.number
-        holes = held.holes if held is not None and held.holes else list(own)
-        lengths = [
-            [asked.get((number, one.name, hole), own.get(hole, {}).get(one.tee_set)) for hole in holes]
-            for one in event.flights
-        ]
+    for number, rows in lengths_of_rounds(course, event, figures):
+        lengths = [[row[place] for _, row in rows] for place in range(len(event.flights))]
         totals.append((number, ["" if None in row or not row else str(sum(row)) for row in lengths]))
     if len({tuple(row) for _, row in totals}) == 1:
         totals = [(None, totals[0][1])]
-    word = say("Metres") if unit == "m" else say("Yards")
+    word = say("Metres") if course.settings.unit == "m" else say("Yards")
     for number, row in totals:
         title = word if number is None else say("{unit}, round {number}", unit=word, number=number)
         columns.append((title, row))

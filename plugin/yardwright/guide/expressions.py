@@ -9,7 +9,13 @@ from contextlib import contextmanager
 from dataclasses import dataclass
 from threading import local
 
-from qgis.core import NULL, QgsExpression, QgsExpressionFunction
+from qgis.core import (
+    NULL,
+    QgsExpression,
+    QgsExpressionContext,
+    QgsExpressionContextUtils,
+    QgsExpressionFunction,
+)
 
 from ..model.errors import YardwrightError
 from ..model.words import said, say, to_say
@@ -268,6 +274,13 @@ def add_expressions():
             _held.remove(made)
 
     return take_away
+
+
+def global_context():
+    """A QgsExpressionContext of what every expression may ask."""
+    context = QgsExpressionContext()
+    context.appendScope(QgsExpressionContextUtils.globalScope())
+    return context
 
 
 def worked_out(text, context):
