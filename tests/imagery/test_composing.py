@@ -6,7 +6,6 @@ blue). The sample course is painted by ``sample_project.pictures``, which can le
 
 import os
 from dataclasses import replace
-from pathlib import Path
 
 import numpy as np
 import pytest
@@ -23,10 +22,11 @@ from yardwright.imagery.hiding import MOVER, SHADE
 from yardwright.imagery.laying import HIDDEN, INVENTED, LIGHTENED
 from yardwright.imagery.moves import Move
 from yardwright.imagery.recipe import Options, Recipe, recipe_of
-from yardwright.imagery.registration import register
 from yardwright.imagery.told import Told
 from yardwright.model.course import Feature
 from yardwright.model.errors import Cancelled, YardwrightError
+
+from tests.imagery.test_registration import real, real_pair, registered
 
 CRS = "EPSG:32630"
 EAST, NORTH, PIXEL, SIDE = 500_000.0, 6_200_000.0, 0.25, 520
@@ -525,6 +525,7 @@ def test_hidden_ground_of_the_sample_comes_out_as_true_as_ground_seen(sample, tm
     assert off_hidden[1].mean() <= 2.4 * off_seen[1].mean()
 
 
+@real
 @pytest.mark.parametrize(
     "name, shaded, beside",
     [
@@ -536,7 +537,8 @@ def test_hidden_ground_of_the_sample_comes_out_as_true_as_ground_seen(sample, tm
 def test_shade_on_real_turf_that_one_year_has_is_gone(name, shaded, beside, tmp_path):
     """What the trees shade in 2017 and not in 2018 becomes as bright as the turf beside it was in 2017, its
     colour with it, to a tenth. Real images: rows and columns were read off them by eye."""
-    dates = real_pair(name)
+    base, other, _ = real_pair(f"SJER_{name}")
+    dates = [base, replace(other, move=registered(f"SJER_{name}").move)]
     grid = Grid(400, 400, gdal.Open(dates[0].path).GetGeoTransform(), "EPSG:32611")
     made = pixels_of(compose(dates, grid, None, None, [], None, str(tmp_path / "one.tif")).path)
     base = gdal.Open(dates[0].path).ReadAsArray()[:3].transpose(1, 2, 0).astype(float)
@@ -548,17 +550,6 @@ def test_shade_on_real_turf_that_one_year_has_is_gone(name, shaded, beside, tmp_
     sunny = colour(base, beside)
     assert (colour(base, shaded) < 0.8 * sunny)[:2].all() or colour(base, shaded).mean() < 0.75 * sunny.mean()
     assert colour(made, shaded) == pytest.approx(sunny, rel=0.1)
-
-
-def real_pair(name):
-    """Both years of a pair of real images, registered."""
-    folder = Path(__file__).resolve().parents[3] / "shared" / "data" / "two-dates"
-    if not folder.is_dir():
-        pytest.skip("the pairs of real images are not there")
-    base, other = (Date(year, str(folder / year / f"SJER_{name}.tif")) for year in ("2017", "2018"))
-    g = gdal.Open(base.path).GetGeoTransform()
-    found = register(base, other, (g[0], g[3] - 40, g[0] + 40, g[3]), "EPSG:32611")
-    return [base, replace(other, move=found.move)]
 
 
 def groups(pictures, apart=45.0):

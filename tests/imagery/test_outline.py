@@ -247,34 +247,11 @@ def click_in(area, random):
             return place
 
 
-def sample_overlaps(kind, season, every):
-    """Of every such feature of the sample course, ``[intersection over union]``; 0 where it was declined."""
-    random = np.random.default_rng(5)
-    found = []
-    for feature in drawing().of(kind)[::every]:
-        (area,) = map_points([feature.geometry], to_crs)
-        click = click_in(area, random)
-        count = int(SOUGHT[kind].window / season.gsd)
-        half = count // 2 * season.gsd
-        view = pictures.View(click.x - half, click.y + half, season.gsd, count, count)
-        picture = np.moveaxis(pictures.paint(view, season), 0, -1)
-
-        def to_pixels(points, view=view, gsd=season.gsd):
-            return np.column_stack([points[:, 0] - view.left, view.top - points[:, 1]]) / gsd
-
-        (truth,) = map_points([Polygon(area.exterior)], to_pixels)
-        try:
-            made = outline(picture, to_pixels(np.array([click.coords[0]]))[0], kind, season.gsd)
-            found.append(overlap(area_of(made), truth))
-        except YardwrightError:
-            found.append(0.0)
-    return np.array(found)
-
-
-def outlined_in_sample(feature, season):
-    """``(Outline, the area it ought to be)``, both in pixels, of a feature clicked near its middle."""
+def outlined_in_sample(feature, season, choose=Polygon.representative_point):
+    """``(Outline, the area it ought to be)``, both in pixels, of a feature clicked where ``choose`` says, a
+    function of its area; near its middle without."""
     (area,) = map_points([feature.geometry], to_crs)
-    click = area.representative_point()
+    click = choose(area)
     count = int(SOUGHT[feature.kind].window / season.gsd)
     half = count // 2 * season.gsd
     view = pictures.View(click.x - half, click.y + half, season.gsd, count, count)
@@ -285,6 +262,19 @@ def outlined_in_sample(feature, season):
     picture = np.moveaxis(pictures.paint(view, season), 0, -1)
     (truth,) = map_points([Polygon(area.exterior)], to_pixels)
     return outline(picture, to_pixels(np.array([[click.x, click.y]]))[0], feature.kind, season.gsd), truth
+
+
+def sample_overlaps(kind, season, every):
+    """Of every such feature of the sample course, ``[intersection over union]``; 0 where it was declined."""
+    random = np.random.default_rng(5)
+    found = []
+    for feature in drawing().of(kind)[::every]:
+        try:
+            made, truth = outlined_in_sample(feature, season, lambda area: click_in(area, random))
+            found.append(overlap(area_of(made), truth))
+        except YardwrightError:
+            found.append(0.0)
+    return np.array(found)
 
 
 def test_a_pond_of_the_sample_is_outlined_and_a_brook_declined():

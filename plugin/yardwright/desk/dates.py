@@ -32,7 +32,7 @@ from ..compat import attribution
 from ..model.errors import YardwrightError
 from ..model.kinds import FEATURE_KINDS
 from ..store.reading import plain_value
-from ..store.sources import names_of
+from ..store.sources import kept_as, names_of
 from .courses import other_layers
 from .editing import checked, one_step
 from .web_tiles import deepest_pixel
@@ -321,11 +321,7 @@ def _source_for_course(layer, folder):
     path = parts.get("path")
     if not path or parts.get("layerName") or "://" in path or not os.path.exists(path):
         return layer.source()
-    inside = os.path.realpath(path)
-    home = os.path.realpath(folder) if folder else ""
-    if home and os.path.normcase(inside).startswith(os.path.normcase(os.path.join(home, ""))):
-        return os.path.relpath(inside, home).replace(os.sep, "/")
-    return path
+    return kept_as(path, folder)
 
 
 def _footprint(in_hand, layer, crs):

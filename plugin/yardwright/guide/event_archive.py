@@ -12,21 +12,20 @@ from contextlib import closing
 from ..model.errors import Cancelled, YardwrightError
 from ..model.words import said, say
 from ..store.course_file import course_path, file_uri, open_course
-from ..store.events import read_events, remove_event
+from ..store.events import leave_event
 from ..store.field_notes import read_notes
 from ..store.files import written_beside
-from ..store.image_dates import path_of
+from ..store.image_dates import folder_of_dates, path_of
 from ..store.reading import read_rows
 from ..store.sources import names_of
 from ..store.writing import editing
 from .book_pages import CAUTIONS
+from .page_templates import guide_folder
 
 _DAY = (1980, 1, 1, 0, 0, 0)
 """The time of all files in it: the same contents give the same names, sizes and times."""
 _CHUNK = 1 << 20
 _MANIFEST, _README = "manifest.json", "read_me.txt"
-_BESIDE = ("guide", "dates")
-"""What a course keeps in folders of its own name beside it."""
 
 
 def write_archive(place, event_name, images, guides, path, progress=None):
@@ -53,18 +52,18 @@ def write_archive(place, event_name, images, guides, path, progress=None):
 def _parts(place, event_name, images, guides, folder, remarks):
     """``[(name in the archive, path)]``, the course first."""
     own = course_path(place)
-    stem = os.path.splitext(os.path.basename(own))[0]
     copy = os.path.join(folder, os.path.basename(own))
     _copy_course(own, copy)
     parts = [(os.path.basename(own), copy)]
-    for what in _BESIDE:
-        parts += _below(f"{os.path.splitext(own)[0]}_{what}", f"{stem}_{what}")
+    for beside in (guide_folder(place), folder_of_dates(own)):
+        parts += _below(beside, os.path.basename(beside))
     parts += _named("images", images)
     parts += _named("guides", guides)
     with closing(open_course(copy)) as layers:
-        _leave_event(layers, event_name)
-        _lead_to_images(layers, os.path.dirname(os.path.abspath(own)), dict(parts), remarks)
-        parts += _photographs(layers, os.path.dirname(os.path.abspath(own)), remarks)
+        leave_event(layers, event_name)
+        folder_of_course = os.path.dirname(os.path.abspath(own))
+        _lead_to_images(layers, folder_of_course, dict(parts), remarks)
+        parts += _photographs(layers, folder_of_course, remarks)
         text = _read_me(layers, event_name)
     readme = os.path.join(folder, _README)
     with open(readme, "w", encoding="utf-8") as file:
@@ -114,18 +113,6 @@ def _named(folder, paths):
         if os.path.isfile(path + ".aux.xml"):
             found.append((name + ".aux.xml", path + ".aux.xml"))
     return found
-
-
-def _leave_event(layers, event_name):
-    """Take all other events out."""
-    names = [event.name for event in read_events(layers)]
-    if event_name not in names:
-        raise YardwrightError(
-            say("There is no event “{name}”.", name=event_name), say("Choose one of those there are.")
-        )
-    for name in names:
-        if name != event_name:
-            remove_event(layers, name)
 
 
 def _lead_to_images(layers, folder, parts, remarks):

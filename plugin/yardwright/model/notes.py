@@ -19,7 +19,7 @@ class Note:
     """A note. hole: its number, None where it is given to none. written: ISO day. place: (x, y) in the
     course's CRS, None of one that was written without a place. picture: path of a photograph, from the course
     file's folder or absolute. looks_towards: degrees clockwise from north that it was taken towards, None
-    unknown. origin: where it was brought in from, for a message."""
+    unknown."""
 
     text: str = ""
     hole: int = None
@@ -28,4 +28,3 @@ class Note:
     place: tuple = None
     picture: str = ""
     looks_towards: float = None
-    origin: str = ""

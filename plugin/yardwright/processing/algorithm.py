@@ -189,6 +189,13 @@ class YardwrightAlgorithm(QgsProcessingAlgorithm):
         """The forms of tables asked for, ``("csv",)`` when none."""
         return tuple(self.parameterAsEnumStrings(parameters, "FORMS", context)) or ("csv",)
 
+    def event_name(self, parameters, context):
+        """The name of the event. Raises YardwrightError for an empty one."""
+        name = self.parameterAsString(parameters, "EVENT", context).strip()
+        if not name:
+            raise YardwrightError(self.tr("No event is named."), self.tr("Say its name as EVENT."))
+        return name
+
     def progress(self, feedback, first=0.0, last=100.0):
         """``progress(done, total)`` that moves the bar from ``first`` to ``last`` per cent.
 

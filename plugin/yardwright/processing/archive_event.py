@@ -11,7 +11,7 @@ from qgis.core import (
     QgsProcessingParameterString,
 )
 
-from ..model.errors import Cancelled, YardwrightError
+from ..model.errors import Cancelled
 from .algorithm import YardwrightAlgorithm
 
 
@@ -65,9 +65,7 @@ class ArchiveEvent(YardwrightAlgorithm):
     def work(self, parameters, context, feedback):
         from ..guide.event_archive import write_archive
 
-        name = self.parameterAsString(parameters, "EVENT", context).strip()
-        if not name:
-            raise YardwrightError(self.tr("No event is named."), self.tr("Say its name as EVENT."))
+        name = self.event_name(parameters, context)
         output = self.parameterAsFileOutput(parameters, "OUTPUT", context)
         folder = self.parameterAsFile(parameters, "GUIDES", context)
         guides = []

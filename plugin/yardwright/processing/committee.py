@@ -7,7 +7,6 @@ from qgis.core import (
     QgsProcessingParameterString,
 )
 
-from ..model.errors import YardwrightError
 from .terrain import TerrainAlgorithm
 
 
@@ -53,13 +52,6 @@ class CommitteeAlgorithm(TerrainAlgorithm):
             ),
             "The folder the table is written to; it is made if need be. Empty: no table.",
         )
-
-    def event_name(self, parameters, context):
-        """The name of the event. Raises YardwrightError for an empty one."""
-        name = self.parameterAsString(parameters, "EVENT", context).strip()
-        if not name:
-            raise YardwrightError(self.tr("No event is named."), self.tr("Say its name as EVENT."))
-        return name
 
     def refuse_or_tell(self, bad, path, parameters, context, feedback):
         """Raise YardwrightError for bad rows, ``[(line, reason)]``, or name them as left out if so wanted."""

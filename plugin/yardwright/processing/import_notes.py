@@ -51,14 +51,14 @@ class ImportNotes(YardwrightAlgorithm):
 
     def work(self, parameters, context, feedback):
         from ..store.course_file import open_course
-        from ..store.field_notes import bring_in_notes, course_crs, notes_in
-        from ..store.reading import read_course
+        from ..store.field_notes import bring_in_notes, notes_in
+        from ..store.reading import crs_text, read_course
 
         source = self.parameterAsString(parameters, "SOURCE", context).strip()
         if not source:
             raise YardwrightError(self.tr("No source is named."), self.tr("Choose a file or a folder."))
         with closing(open_course(self.course(parameters, context))) as layers:
-            notes, left_out = notes_in(source, course_crs(layers))
+            notes, left_out = notes_in(source, crs_text(layers.crs))
             for name, reason in left_out:
                 feedback.pushWarning(self.tr("{}: {}; left out.").format(name, reason))
             if feedback.isCanceled():

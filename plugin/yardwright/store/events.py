@@ -340,6 +340,13 @@ def remove_event(course_layers, name):
             edit.delete(kind, fids)
 
 
+def leave_event(course_layers, name):
+    """Take all events out but one. Raises YardwrightError when there is no such event."""
+    for other in _names(course_layers, name):
+        if other != name:
+            remove_event(course_layers, other)
+
+
 def refuse_name(name, names):
     """Raise YardwrightError where a new event's name is that of one there is, but for capitals: their files
     would go by one name."""

@@ -13,10 +13,11 @@ from ..model.errors import YardwrightError
 from ..model.notes import Note
 from ..model.words import say
 from .course_file import course_path
-from .reading import crs_text, read_rows
+from .reading import read_rows
+from .sources import kept_as
 from .writing import add_features
 
-PICTURES = (".jpg", ".jpeg")
+_PICTURES = (".jpg", ".jpeg")
 _POINTS = (".gpx", ".geojson", ".json", ".kml", ".gpkg")
 _TEXTS = ("text", "note", "desc", "description", "cmt", "comment", "name", "title")
 _DAYS = ("written", "date", "time", "timestamp", "when")
@@ -59,26 +60,22 @@ def notes_in(source, crs):
         )
     single = os.path.isfile(source)
     paths = [source] if single else sorted(os.path.join(source, name) for name in os.listdir(source))
+    paths = [path for path in paths if path.lower().endswith((*_PICTURES, *_POINTS))]
+    if not paths:
+        raise YardwrightError(
+            say("“{path}” holds no notes.", path=source),
+            say("Choose a GPX, GeoJSON or KML file, photographs with a position, or a folder of these."),
+        )
     found, left_out = [], []
-    known = 0
     for path in paths:
-        ending = os.path.splitext(path)[1].lower()
-        if ending not in (*PICTURES, *_POINTS):
-            continue
-        known += 1
         try:
-            notes, left = (_of_picture if ending in PICTURES else _of_points)(path, crs)
+            notes, left = (_of_picture if path.lower().endswith(_PICTURES) else _of_points)(path, crs)
         except YardwrightError as error:
             if single:
                 raise
             notes, left = [], [(os.path.basename(path), error.what)]
         found += notes
         left_out += left
-    if not known:
-        raise YardwrightError(
-            say("“{path}” holds no notes.", path=source),
-            say("Choose a GPX, GeoJSON or KML file, photographs with a position, or a folder of these."),
-        )
     return found, left_out
 
 
@@ -92,7 +89,8 @@ def bring_in_notes(course_layers, course, notes, source):
     folder = os.path.dirname(os.path.realpath(course_path(course_layers.place)))
     new = []
     for note in notes:
-        note = replace(note, source=source, picture=_kept_as(note.picture, folder))
+        picture = kept_as(os.path.realpath(note.picture), folder) if note.picture else ""
+        note = replace(note, source=source, picture=picture)
         if not any(_same(note, one) for one in (*there, *new)):
             new.append(replace(note, hole=_hole_at(note.place, course)))
     add_features(course_layers, [_feature(note) for note in new])
@@ -113,18 +111,6 @@ def _same(one, other):
     return (one.text, one.written, one.picture) == (other.text, other.written, other.picture) and math.dist(
         one.place, other.place
     ) <= _SAME_M
-
-
-def _kept_as(picture, folder):
-    """The path of a photograph as the course keeps it: from its own folder where it lies below that."""
-    if not picture:
-        return ""
-    path = os.path.realpath(picture)
-    try:
-        below = os.path.commonpath([path, folder]) == folder
-    except ValueError:  # another drive
-        below = False
-    return os.path.relpath(path, folder).replace(os.sep, "/") if below else path
 
 
 def _hole_at(place, course):
@@ -163,7 +149,7 @@ def _of_points(path, crs):
                 values = {
                     name.lower(): value for name, value in row.items().items() if value not in (None, "")
                 }
-                text = "\n".join(dict.fromkeys(_texts(values)))
+                text = _text(values)
                 name = f"{os.path.basename(path)}, {row.GetFID()}"
                 if not text:
                     left_out.append((name, say("it has no text")))
@@ -173,20 +159,18 @@ def _of_points(path, crs):
                 if place is None:
                     left_out.append((name, say("its place cannot be used")))
                     continue
-                found.append(Note(text, written=_day(values), place=place, origin=name))
+                found.append(Note(text, written=_day(values), place=place))
         layer = layers = dataset = None
     return found, left_out
 
 
-def _texts(values):
-    """What a point says: its text, and its name before it where that says something else."""
-    texts = [str(values[key]).strip() for key in _TEXTS if str(values.get(key, "")).strip()]
-    if not texts:
-        return []
-    name = str(values.get("name", "")).strip()
+def _text(values):
+    """What a point says: its text, and its name before it where that says something else; "" for nothing."""
+    said = (str(values.get(key, "")).strip() for key in _TEXTS)
+    text, name = next(filter(None, said), ""), str(values.get("name", "")).strip()
     # A name of figures alone is what a device counts its waypoints by.
-    keep_name = name and name != texts[0] and not re.fullmatch(r"[\W\d_]+|wpt ?\d+", name, re.IGNORECASE)
-    return [f"{name}: {texts[0]}"] if keep_name else texts[:1]
+    counted = re.fullmatch(r"[\W\d_]+|wpt ?\d+", name, re.IGNORECASE)
+    return f"{name}: {text}" if name and name != text and not counted else text
 
 
 def _day(values):
@@ -226,7 +210,7 @@ def _of_picture(path, crs):
     true = values.get("EXIF_GPSImgDirectionRef", "T").strip().upper() != "M"
     angle = float(towards.group(1)) % 360 if towards and true else None
     text = values.get("EXIF_ImageDescription", "").strip()
-    return [Note(text, written=day, place=place, picture=path, looks_towards=angle, origin=name)], []
+    return [Note(text, written=day, place=place, picture=path, looks_towards=angle)], []
 
 
 def _degrees(values, which):
@@ -259,8 +243,3 @@ def _unread(path, reason):
 
 def _check():
     return say("Check that the file is whole, or save it anew.")
-
-
-def course_crs(course_layers):
-    """The course's CRS as pyproj reads it."""
-    return crs_text(course_layers.crs)

@@ -4,6 +4,15 @@ import os
 from urllib.parse import parse_qs
 
 
+def kept_as(path, folder):
+    """A path as a course keeps it whose file lies in ``folder``: from there where it lies below, else as it
+    is. A path is followed through links first; "" for no folder."""
+    inside, home = os.path.realpath(path), os.path.realpath(folder) if folder else ""
+    if home and os.path.normcase(inside).startswith(os.path.normcase(os.path.join(home, ""))):
+        return os.path.relpath(inside, home).replace(os.sep, "/")
+    return path
+
+
 def names_of(source, folder=""):
     """All that one source goes by, a set of texts: itself, its real path, the address of its tiles.
 

@@ -1587,7 +1587,6 @@
         <translation>Einen der Aufnahmetage aus dem Layer „Bilddatum“ wählen.</translation>
     </message>
     <message>
-        <location filename="../../guide/event_archive.py"/>
         <location filename="../../store/events.py"/>
         <source>Choose one of those there are.</source>
         <translation>Eines der vorhandenen wählen.</translation>
@@ -4324,8 +4323,7 @@
         <translation>Keine Veranstaltung</translation>
     </message>
     <message>
-        <location filename="../../processing/archive_event.py"/>
-        <location filename="../../processing/committee.py"/>
+        <location filename="../../processing/algorithm.py"/>
         <source>No event is named.</source>
         <translation>Kein Wettspiel ist genannt.</translation>
     </message>
@@ -5834,8 +5832,7 @@
         <translation>Angeben, in welcher Datei der Platz liegen soll.</translation>
     </message>
     <message>
-        <location filename="../../processing/archive_event.py"/>
-        <location filename="../../processing/committee.py"/>
+        <location filename="../../processing/algorithm.py"/>
         <source>Say its name as EVENT.</source>
         <translation>Seinen Namen als EVENT angeben.</translation>
     </message>
@@ -8069,7 +8066,6 @@
         <translation>Ein Wettspiel „{event}“ gibt es nicht.</translation>
     </message>
     <message>
-        <location filename="../../guide/event_archive.py"/>
         <location filename="../../store/events.py"/>
         <source>There is no event “{name}”.</source>
         <translation>Ein Wettspiel „{name}“ gibt es nicht.</translation>
