@@ -5,8 +5,9 @@ import os
 import pypdf
 import pytest
 from qgis.core import QgsProject, QgsRasterLayer
-from qgis.PyQt.QtCore import Qt
+from qgis.PyQt.QtCore import Qt, QTimer
 from qgis.PyQt.QtTest import QTest
+from qgis.PyQt.QtWidgets import QListWidgetItem
 
 from tests.desk.test_drawing import drawing  # noqa: F401  the fixture
 from tests.desk.test_event_panel import panel, type_in  # noqa: F401  the fixture
@@ -177,6 +178,22 @@ def test_it_is_saved_as_shown(dialog, qtbot, tmp_path):
     assert len(reader.pages) == len(dialog.book.pages)
     assert dialog.save_button.isEnabled() and not dialog.progress.isVisible()
     assert dialog.bar.currentItem() is not None
+
+
+def test_writing_is_stopped_and_the_window_stays(dialog, tmp_path):
+    path = tmp_path / "cup.pdf"
+    path.write_bytes(b"the last one")
+    QTimer.singleShot(0, dialog.close_button.click)
+    assert dialog.save(str(path)) is None
+    assert path.read_bytes() == b"the last one" and dialog.isVisible() and dialog.save_button.isEnabled()
+    assert dialog.save(str(path)) == str(path)
+
+
+def test_a_remark_on_another_hole_goes_nowhere(dialog):
+    """Hole 12 is not hole 1."""
+    before = dialog.view.number
+    dialog._go_to_remark(QListWidgetItem("hole 12 has no description"))
+    assert dialog.view.number == before
 
 
 def test_a_click_on_a_remark_goes_to_its_page(dialog, qtbot):

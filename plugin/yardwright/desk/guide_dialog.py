@@ -5,6 +5,7 @@ thread, one after the other: the one looked at first, and between two of them th
 """
 
 import os
+import re
 from dataclasses import replace
 
 from qgis.core import QgsMapLayerProxyModel, QgsProject
@@ -82,7 +83,7 @@ class GuideDialog(QDialog):
         QgsGui.enableAutoGeometryRestore(self)
         self.in_hand, self.place = in_hand, in_hand.place
         self.book = self.maker = self._made_for = None
-        self._pictures, self._stopped, self._busy, self._keeping = {}, False, False, False
+        self._pictures, self._stopped, self._busy = {}, False, False
         self.bar = QgsMessageBar(self)
         self.bar.setSizePolicy(QSizePolicy.Policy.Minimum, QSizePolicy.Policy.Fixed)
         self._planning = self._timer(self._plan)
@@ -113,10 +114,11 @@ class GuideDialog(QDialog):
         self._listening.stop()
 
     def reject(self):
-        """Close the window; while a guide is written, stop that first."""
-        self.editor.take()
+        """Close the window; while a guide is written, stop that instead."""
         self._stopped = True
-        super().reject()
+        if not self._busy:
+            self.editor.take()
+            super().reject()
 
     # The surface
 
@@ -352,7 +354,6 @@ class GuideDialog(QDialog):
             layers = self.in_hand.layers()
             layer = layers.layers["guide_page"]
             begin_editing(layer)
-            self._keeping = True
             write_guide_pages(layers, self._whose, self.list.pages)
             self._tell_whose(True)
             self._soon()
@@ -360,15 +361,9 @@ class GuideDialog(QDialog):
     # Keeping up
 
     def _edited(self):
-        if self._keeping:
-            # It is what was done here: the course and the lists are as they are shown.
-            self._keeping = False
-            return
         with told_in(self.bar):
             self._fill_events()
-            row = self.list.currentRow()
             self._fill_pages()
-            self.list.setCurrentRow(row)
             self._soon()
 
     def _course_changed(self):
@@ -475,7 +470,10 @@ class GuideDialog(QDialog):
         for number, page in enumerate(self.book.pages if self.book is not None else ()):
             hole = page.variables.get("hole_number")
             named = page.title and page.title.casefold() in text
-            if named or (hole is not None and tr("hole {}").format(hole).casefold() in text):
+            # Hole 1 is not meant where hole 12 is named.
+            number_said = rf"\b{tr('hole {}').format(hole)}\b"
+            by_number = hole is not None and re.search(number_said, text, re.IGNORECASE)
+            if named or by_number:
                 self.look_at(number)
                 return
 

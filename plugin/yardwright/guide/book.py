@@ -85,13 +85,15 @@ class BookPage:
 
 @dataclass(frozen=True)
 class Book:
-    """A guide before it is painted. remarks: what it lacks, ``Remark``s; broken: ``rules.Broken``."""
+    """A guide before it is painted. remarks: what it lacks, ``Remark``s; broken: ``rules.Broken``; templates:
+    of each kind of page, put in by who paints it."""
 
     title: str
     wanted: Wanted
     pages: tuple
     remarks: tuple = ()
     broken: tuple = ()
+    templates: dict = field(default_factory=dict)
 
 
 def page_of(text, form):

@@ -63,16 +63,15 @@ class GuideMaker:
         self.index = CourseIndex(course)
         self.figures = BookFigures(course, () if event is None else (event,), self.index)
         self.remarks = []
-        self._templates = {}
         self._of_course = None
 
     def plan(self, wanted, progress=None):
         """The Book, as ``book.plan_book`` has it, with the course's own templates; without pages that are
         wanted, of those that the course file keeps."""
-        self._templates = {kind: self._template(kind, wanted) for kind in KINDS}
+        templates = {kind: self._template(kind, wanted) for kind in KINDS}
         boxes = {
             kind: frames_of(empty_layout(QgsProject.instance(), template))
-            for kind, template in self._templates.items()
+            for kind, template in templates.items()
             if template.data
         }
         with self._expressions():
@@ -89,8 +88,9 @@ class GuideMaker:
                 self.index,
                 progress,
             )
-        kept = [remark for template in self._templates.values() for remark in template.remarks]
-        return replace(book, remarks=tuple(dict.fromkeys([*kept, *told, *more, *book.remarks])))
+        kept = [remark for template in templates.values() for remark in template.remarks]
+        remarks = tuple(dict.fromkeys([*kept, *told, *more, *book.remarks]))
+        return replace(book, remarks=remarks, templates=templates)
 
     def write(self, book, path, binding=None, rules_off=(), progress=None):
         """Write a planned Book as a PDF; what was at ``path`` stays until all is there.
@@ -117,16 +117,17 @@ class GuideMaker:
         is; None of a page taken from another's PDF, which is not painted here."""
         if page.given_page:
             return None
-        template = self._templates[page.kind]
+        template = book.templates[page.kind]
         dpi = width / book.wanted.size[0] * 25.4
         with self._expressions(), tempfile.TemporaryDirectory(prefix="yardwright-") as folder:
-            content = self._filled(self._content(page), page, folder, None)
+            content = self._filled(template, self._content(template, page), page, folder, None)
             layout = layout_of(QgsProject.instance(), template, content)
             return QgsLayoutExporter(layout).renderPageToImage(0, QSize(), dpi)
 
     def shown_key(self, book, page, width):
         """What the picture of a page is known by: one that is the same need not be painted again."""
-        key = page_key(self._templates[page.kind], self._content(page), FORMS[book.wanted.form])
+        template = book.templates[page.kind]
+        key = page_key(template, self._content(template, page), FORMS[book.wanted.form])
         return key_of(key, page.given, page.given_page, width)
 
     def _bind(self, book, leaves, path, binding, progress):
@@ -151,8 +152,8 @@ class GuideMaker:
             except YardwrightError as error:
                 # The page says what it lacks.
                 page = replace(page, variables=self._lacking(page, error), given="", given_page=0)
-        template = self._templates[page.kind]
-        content = self._content(page)
+        template = book.templates[page.kind]
+        content = self._content(template, page)
         key = page_key(template, content, form)
 
         def make(path):
@@ -187,8 +188,8 @@ class GuideMaker:
         self.remarks.append(Remark(say("“{page}”: {told}", page=page.title, told=error.what), "file"))
         return {**page.variables, "caption": error.what}
 
-    def _content(self, page):
-        own = key_of(self.course, self.event) if self._templates[page.kind].data else ""
+    def _content(self, template, page):
+        own = key_of(self.course, self.event) if template.data else ""
         # As text, for that is many times quicker than to take drawings apart.
         about = repr(sorted(page.drawings.items())), own
         if page.given and not page.given_page:
@@ -210,16 +211,16 @@ class GuideMaker:
 
     def _paint(self, template, content, page, form, path, progress):
         with tempfile.TemporaryDirectory(prefix="yardwright-") as folder:
-            content = self._filled(content, page, folder, progress)
+            content = self._filled(template, content, page, folder, progress)
             layout = layout_of(QgsProject.instance(), template, content, self.remarks)
             paint_page(layout, path, form)
 
-    def _filled(self, content, page, folder, progress):
+    def _filled(self, template, content, page, folder, progress):
         """A page's content with its picture, if it has one."""
         if page.hole is not None:
             return self._pictured(content, page, folder, progress)
         if page.given and not page.given_page:
-            return self._given(content, page, folder)
+            return self._given(template, content, page, folder)
         return content
 
     def _pictured(self, content, page, folder, progress):
@@ -240,10 +241,9 @@ class GuideMaker:
         drawings = {**content.drawings, "overlay": replace(overlay, items=items)}
         return replace(content, drawings=drawings)
 
-    def _given(self, content, page, folder):
+    def _given(self, template, content, page, folder):
         """A sponsor's content with the image, or with a word that it cannot be read."""
-        size = self._templates["sponsor"].size
-        box = next(one.box for one in parts_of("sponsor", size) if one.id == "picture")
+        box = next(one.box for one in parts_of("sponsor", template.size) if one.id == "picture")
         try:
             return replace(content, pictures={"picture": no_larger(page.given, box[2:], folder)})
         except YardwrightError as error:
