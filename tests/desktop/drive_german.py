@@ -8,6 +8,7 @@ from qgis.PyQt.QtWidgets import (
     QAbstractButton,
     QComboBox,
     QDialogButtonBox,
+    QDockWidget,
     QGroupBox,
     QLabel,
     QLineEdit,
@@ -26,7 +27,9 @@ def said(window):
     for thing in (window, *window.findChildren(QWidget)):
         if isinstance(thing.parent(), QDialogButtonBox):
             continue  # the words of its buttons are Qt's own
-        texts |= {thing.toolTip(), thing.whatsThis(), thing.accessibleName(), thing.windowTitle()}
+        texts |= {thing.toolTip(), thing.whatsThis(), thing.accessibleName()}
+        if thing.isWindow() or isinstance(thing, QDockWidget):  # no other shows its title
+            texts.add(thing.windowTitle())
         if isinstance(thing, (QLabel, QAbstractButton)):
             texts.add(thing.text())
         elif isinstance(thing, QGroupBox):

@@ -137,6 +137,7 @@ class GuideDialog(QDialog):
         self.save_button.clicked.connect(lambda: self._ask_and_save())
         buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Close, self)
         self.close_button = buttons.button(QDialogButtonBox.StandardButton.Close)
+        self._close = self.close_button.text()  # as Qt says it
         self.close_button.setAutoDefault(False)
         buttons.addButton(self.save_button, QDialogButtonBox.ButtonRole.ActionRole)
         buttons.rejected.connect(self.reject)
@@ -573,4 +574,4 @@ class GuideDialog(QDialog):
         self.progress.setValue(0)
         for thing in (self.list, self.editor, self.save_button, self.event_box, self.add_button):
             thing.setEnabled(not busy)
-        self.close_button.setText(tr("Stop") if busy else tr("Close"))
+        self.close_button.setText(tr("Stop") if busy else self._close)

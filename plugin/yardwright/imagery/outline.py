@@ -430,7 +430,7 @@ def _told(amounts, seen, ring, sought, pixel, shaded):
         raise _no_margin()
     if sought.whole and framed.mean() > _FRAMED_TOLD:
         raise _no_margin()
-    if sought.even and _too_rough(image, ring, pixel):
+    if sought.even and _too_rough(image, room, ring, pixel):
         raise YardwrightError(
             say("No even water can be seen round this place."),
             say("Click on open water, or draw it by hand: a brook is not seen whole under crowns."),
@@ -450,20 +450,23 @@ def _told(amounts, seen, ring, sought, pixel, shaded):
     return Outline(ring[kept], doubtful[kept], sharpness, " ".join(remarks))
 
 
-def _too_rough(image, ring, pixel):
-    """Whether what lies within a margin is no open water."""
+def _too_rough(image, room, ring, pixel):
+    """Whether what lies within a margin is no open water.
+
+    room: how far each pixel lies from what the image does not show, pixels.
+    """
     area = drawn(ring, image.shape[:2])
     narrow = 2 * area.sum() * pixel < _NARROW_M * length(ring)
-    return _roughness(image, area, pixel) > (_AS_ROUGH if narrow else _ROUGHER)
+    return _roughness(image, room * pixel > 1.0, area, pixel) > (_AS_ROUGH if narrow else _ROUGHER)
 
 
-def _roughness(image, area, pixel):
+def _roughness(image, seen, area, pixel):
     """How much the colours of neighbours within an area differ at their most, in what they do round it."""
     step = np.diff(image, axis=0, prepend=image[:1])
     step = np.sqrt((step * step).sum(axis=-1))
-    within = ndimage.distance_transform_edt(area) * pixel > 1.0
+    within = seen & (ndimage.distance_transform_edt(area) * pixel > 1.0)
     away = ndimage.distance_transform_edt(~area) * pixel
-    around = (away > 1.0) & (away < 15.0)
+    around = seen & (away > 1.0) & (away < 15.0)
     if not within.any() or not around.any():
         return np.inf
     return float(np.quantile(step[within], 0.9) / np.quantile(step[around], 0.9))

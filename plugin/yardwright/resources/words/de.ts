@@ -1683,11 +1683,6 @@
         <translation>Deutlich innerhalb klicken, ein Bild wählen, in dem es sich abhebt, oder von Hand zeichnen.</translation>
     </message>
     <message>
-        <location filename="../../desk/guide_dialog.py"/>
-        <source>Close</source>
-        <translation>Schließen</translation>
-    </message>
-    <message>
         <location filename="../../store/course_file.py"/>
         <source>Close it in other programs and try again; if that does not help, take a backup.</source>
         <translation>Sie in anderen Programmen schließen und erneut versuchen; hilft das nicht, eine Sicherungskopie nehmen.</translation>
