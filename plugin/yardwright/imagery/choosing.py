@@ -4,7 +4,7 @@ block of the picture decides otherwise than its neighbour."""
 from dataclasses import dataclass
 
 import numpy as np
-from scipy.ndimage import binary_erosion, distance_transform_edt, label, median
+from scipy.ndimage import binary_dilation, binary_erosion, distance_transform_edt, label, median
 
 from .abreast import two_threads
 from .blending import membrane, smooth, summed
@@ -19,6 +19,7 @@ _ABOUT = 4
 _ODD = 10.0  # grey values
 _DIM = 0.86
 _STRANGE = 0.3
+_TONES = 12
 _LEAST_DROP = 0.2  # of the drop that deep shade makes
 _EDGE = 0.05  # the weight of a cell beside what is hidden, for shade fades out beyond its mask
 
@@ -216,6 +217,20 @@ def _is_shade(lit, dark, light, deep):
     return (drop > _LEAST_DROP) & (middle[spots] > 2 * _LEAST_DROP)
 
 
+def _shown_in_the_sun(colours, lit, sunny):
+    """Which cells would have, in the sun, a colour that something has there: dark turf, lightened as if it lay
+    in shade, has not, (h, w) bool. lit: (h, w, 3) what the cells show in the sun, sunny: how well that is
+    known."""
+    shown = np.zeros((_TONES,) * 3, bool)
+    shown[tuple(_tones(lit[sunny >= 0.5]).T)] = True
+    shown = binary_dilation(shown, np.ones((3, 3, 3), bool))
+    return shown[tuple(np.moveaxis(_tones(colours), -1, 0))]
+
+
+def _tones(colours):
+    return np.clip(colours * (_TONES / 256), 0, _TONES - 1).astype(int)
+
+
 def _light(tally, matches, levels, black, sunny, about):
     """``(Light or None, lit field, what is added)`` of the base's shade.
 
@@ -239,12 +254,15 @@ def _light(tally, matches, levels, black, sunny, about):
     light = learn_light(target[sure], dark[sure], black)
     if light is None:
         return None, lit, np.zeros_like(lit)
-    deep &= _is_shade(lit, dark, light, deep)
     own = light.lit(dark)
+    strange = full & ~_shown_in_the_sun(own, tally.seen.mean(), sunny)
+    deep &= ~strange
+    deep &= _is_shade(lit, dark, light, deep)
     rest = target - own
     weight *= deep
     weight *= np.abs(rest).max(axis=2) < 0.15 * own.max(axis=2)
-    more = membrane(rest, weight)
+    more = 0 * membrane(rest, weight)
     made = np.where(deep[..., None], own + more, tally.seen.mean())
-    field = membrane(made, np.where(deep, 1.0, sunny))
+    made[strange] = dark[strange]
+    field = membrane(made, np.where(deep | strange, 1.0, sunny))
     return light, field, more
