@@ -19,6 +19,7 @@ _FINE_M, _BROAD_M = 0.3, 0.6
 _NEAR_M = 20.0
 """How much more than what is asked for movers need about them: a group, and the ground beside it."""
 _PALE = 0.3
+_WATER, _ON_WATER = 50, 0.7
 
 
 @dataclass(frozen=True)
@@ -38,12 +39,14 @@ NOTHING_DRAWN = Ground()
 class Looks:
     """How the dates look, learnt from the whole of them, so that one block is judged as the next.
 
-    matches: for each date, the Match to the first. turfs: a Turf each. suns: a Sun each, or None.
+    matches: for each date, the Match to the first. turfs: a Turf each. suns: a Sun each, or None. waters: how
+    bright drawn water is on each, matched; None where too little is drawn.
     """
 
     matches: tuple
     turfs: tuple
     suns: tuple
+    waters: tuple = None
 
 
 def learn_looks(pictures, gsd, suns=(), grounds=None):
@@ -66,7 +69,7 @@ def learn_looks(pictures, gsd, suns=(), grounds=None):
     likes, _ = far.likeness(turfs, stands, far.clouds())
     turfs = [replace(t, threshold=shade.threshold_of(one[plain])) for t, one in zip(turfs, likes)]
     known = (*suns, *[None] * (len(pictures) - len(suns)))
-    return Looks(matches, tuple(turfs), known)
+    return Looks(matches, tuple(turfs), known, far.waters())
 
 
 def _in_base_colours(picture, match):
@@ -142,6 +145,8 @@ class _Broad:
         """A mask for each date without its movers, and where crowns stand."""
         stands, cloudy = self.stands(looks.turfs), self.clouds()
         likes, nowhere_lit = self.likeness(looks.turfs, stands, cloudy)
+        if looks.waters is not None:
+            self._add_shade_on_water(likes, looks.waters, stands, cloudy)
         masks = []
         for k, like in enumerate(likes):
             mask = np.zeros(stands.shape, np.uint8)
@@ -171,6 +176,28 @@ class _Broad:
         return np.logical_and.reduce(
             [canopy.water(*planes, self.gsd, turf.bright) | ~seen for *planes, turf, seen in looks]
         )
+
+    def waters(self):
+        """How bright the drawn water is on each date, matched: a tuple, or None for too little of it."""
+        water = self.ground.water
+        if (
+            len(self.pictures) == 1
+            or water is None
+            or (water & np.logical_and.reduce(self.seen)).sum() < _WATER
+        ):
+            return None
+        return tuple(
+            float(np.median(shade.brightness(p)[water & s])) for p, s in zip(self.matched, self.seen)
+        )
+
+    def _add_shade_on_water(self, likes, waters, stands, cloudy):
+        """Set in ``likes``, in place, how much each date looks like shade on drawn water: darker than another
+        shows it, each beside how bright water is on it. By itself water is too dark and blue to tell."""
+        seen = [s & ~c & ~stands & self.ground.water for s, c in zip(self.seen, cloudy)]
+        levels = [shade.brightness(p) - level for p, level in zip(self.matched, waters)]
+        top = np.maximum.reduce([np.where(s, level, -np.inf) for s, level in zip(seen, levels)])
+        for like, level, here in zip(likes, levels, seen):
+            like[here] = _ON_WATER * (top - level)[here]
 
     def likeness(self, turfs, stands, cloudy):
         """How much each date looks like shade, [(h, w) float32, ...], and where even the brightest of them

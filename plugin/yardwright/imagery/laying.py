@@ -136,7 +136,7 @@ def _lighten(made, dark, fade, block, rules):
     within = dark[part]
     inside = smooth((~grown(~within, 3 * soft)).astype(np.float32), soft)
     lit = spread(choices.lit, inner, choices.size)
-    depth = depth_of_shade(own, lit, choices.light, inside) * softened(grown(within, 2), soft)
+    depth = depth_of_shade(own, lit, choices.light, inside) * softened(grown(within, 3), soft)
     depth *= fade[part]
     more = spread(choices.more, inner, choices.size)
     light = lightened(own, depth, choices.light, rules.noise, more)
