@@ -185,10 +185,10 @@ def outlined(darker, threshold, gsd, more_likely):
     """
     soft = mean_about(darker, 3) if gsd < 0.8 else darker
     core = soft > threshold
-    if more_likely is not None:
-        core &= more_likely | (soft > 1.25 * threshold)
     if gsd < 0.8:
         core = opened(core, 1)
+    if more_likely is not None:
+        core = _with_weaker(core & (more_likely | (soft > 1.25 * threshold)), core)
     core = _with_weaker(core, soft > _WEAKER * threshold)
     least = max(3, int(_LEAST_M2 / gsd**2))
     core = holding(core, core, least)
