@@ -17,8 +17,8 @@ _WIDE_SPOT = 2500  # cells; a spot larger than that may take several dates
 _NEAR = 14  # cells either way over which the likeness of two dates is averaged
 _ABOUT = 4
 _ODD = 10.0  # grey values
-_DIM = 0.86
-_STRANGE = 0.3
+_DIM = 0.92
+_STRANGE = 0.4
 _TONES = 12
 _LEAST_DROP = 0.2  # of the drop that deep shade makes
 _EDGE = 0.05  # the weight of a cell beside what is hidden, for shade fades out beyond its mask
@@ -250,7 +250,7 @@ def _light(tally, matches, levels, black, sunny, about):
         seen = match.apply(np.rint(shown.mean()).astype(np.uint8)) + levels[k]
         target[known], weight[known] = seen[known], 1.0
     dark = tally.shade.mean()
-    sure = weight == 1 if (weight == 1).sum() >= 50 else weight > 0
+    sure = weight > 0
     light = learn_light(target[sure], dark[sure], black)
     if light is None:
         return None, lit, np.zeros_like(lit)

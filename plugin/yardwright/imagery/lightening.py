@@ -9,10 +9,11 @@ from .patches import mean_about
 
 _LUMA = np.array([0.3, 0.55, 0.15], np.float32)
 _LEAST_PAIRS = 12
+_WIDE = 0.4  # of the logarithm of what shade leaves, about one kind of shade
 TEXTURE_CELL = 8
 _GRAIN = 5  # pixels over which grain is told from texture
-_NO_SHADE = 0.04
-_ALL_SHADE = (1.0, 0.7)  # at the edge of a shade, and well within it
+_NO_SHADE = 0.0
+_ALL_SHADE = (0.95, 0.8)  # at the edge of a shade, and well within it
 
 
 @dataclass(frozen=True)
@@ -42,10 +43,19 @@ def learn_light(lit, dark, black):
     bright = (lit - black).min(axis=1) > 15
     if bright.sum() < _LEAST_PAIRS:
         return None
-    gain = np.median((dark[bright] - black) / (lit[bright] - black), axis=0)
+    left = (dark[bright] - black) / (lit[bright] - black)
+    gain = np.median(left[_commonest(np.log(np.maximum(left @ _LUMA, 0.01)))], axis=0)
     if not (gain > 0.12).all() or not (gain < 0.92).all():
         return None
     return Light(gain.astype(np.float32), black)
+
+
+def _commonest(values):
+    """Which of some values, (n,), lie where most of them do, (n,) bool: what is no shade lies elsewhere."""
+    ordered = np.sort(values)
+    many = np.searchsorted(ordered, ordered + _WIDE, "right") - np.arange(len(ordered))
+    least = ordered[np.argmax(many)]
+    return (values >= least) & (values <= least + _WIDE)
 
 
 def depth_of_shade(picture, lit, light, inside):

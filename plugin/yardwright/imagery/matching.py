@@ -12,7 +12,7 @@ _LEVELS = 128
 _COARSE = 32
 _STEPS = 64  # of a level: 255 of them and what a material has beside it fit into 16 bits
 _OFFSET = 10.0  # keeps haze and noise from weighing much where the logarithm of a dark value is taken
-_LEAST_SLOPE = 0.15
+_LEAST_SLOPE = 0.5
 _STEEPEST = 10.0  # levels from one coarse cell to the next
 _LEAST_PAIRS = 400
 
