@@ -5,7 +5,7 @@ blue). The sample course is painted by ``sample_project.pictures``, which can le
 """
 
 import os
-from dataclasses import replace
+from dataclasses import dataclass, field, replace
 
 import numpy as np
 import pytest
@@ -493,36 +493,78 @@ def open_ground(pictures, view):
     return uniform_filter(stands.astype(float), 2 * round(2 / view.gsd) + 1) == 0
 
 
-def test_hidden_ground_of_the_sample_comes_out_as_true_as_ground_seen(sample, tmp_path):
-    """Mean error over ground that a base hid, at most 1.3 times that over ground that all dates show, with
-    each date as base in its turn; against the base's season painted without shade, people and grain, so that
-    the grain and the JPEG of the images count in both. Of summer's short shadows nearly half lie in shade on
-    all three dates and can but be lightened: they count with the others, and by themselves not at all well.
+@dataclass
+class Errors:
+    """What a picture is off by, in grey values, by kind of ground: arrays to pool."""
+
+    hidden: list = field(default_factory=list)
+    shown: list = field(default_factory=list)
+    seen: list = field(default_factory=list)
+
+    def ratio(self, kind="hidden"):
+        return np.concatenate(getattr(self, kind)).mean() / np.concatenate(self.seen).mean()
+
+
+def errors_over(pictures, view, folder):
+    """Three Errors, one for each date as base (autumn, summer, spring), against the base's season painted
+    without shade, people and grain, so that the grain and the JPEG of the images count in all of them.
+
+    hidden: ground that the base hides, shown: of that what another date shows, seen: what all dates show.
     """
-    view = sample.View(384720.0, 6085479.0, 0.3, 480, 900)
-    dates = painted(sample, view, tmp_path)
-    seasons = (sample.AUTUMN, sample.SUMMER, sample.SPRING)
-    bare = [truth(sample, view, season, shadows=False, people=False) for season in seasons]
-    changed = [np.abs(truth(sample, view, season) - lit).max(axis=2) for season, lit in zip(seasons, bare)]
-    ground, ground_only = drawn_ground(), open_ground(sample, view)
-    off_hidden, off_seen, off_shown = [], [], []
+    dates = painted(pictures, view, folder)
+    seasons = (pictures.AUTUMN, pictures.SUMMER, pictures.SPRING)
+    bare = [truth(pictures, view, season, shadows=False, people=False) for season in seasons]
+    changed = [np.abs(truth(pictures, view, season) - lit).max(axis=2) for season, lit in zip(seasons, bare)]
+    ground, ground_only = drawn_ground(), open_ground(pictures, view)
+    found = []
     for k, base in enumerate(dates):
         others = [one for one in dates if one is not base]
-        path = tmp_path / f"{k}.tif"
+        path = folder / f"made_{k}.tif"
         made = composed([base, *others], path, ground.ground, ground.keep, grid=grid_of(view))
         off = np.abs(pixels_of(made.path)[..., :3] - bare[k]).mean(axis=2)
         hidden = (changed[k] > 8) & ground_only
         rest = [one for j, one in enumerate(changed) if j != k]
-        off_hidden.append(off[hidden])
-        off_seen.append(off[ground_only & ~hidden & (np.maximum(*rest) < 6)])
-        off_shown.append(off[hidden & (np.minimum(*rest) < 6)])
-    hidden, seen, shown = (np.concatenate(one).mean() for one in (off_hidden, off_seen, off_shown))
-    assert sum(map(len, off_hidden)) > 20_000 and sum(map(len, off_seen)) > 200_000
-    print(f"error of hidden ground {hidden:.2f}, of what another date shows {shown:.2f}, seen {seen:.2f}")
-    assert hidden <= 1.3 * seen
-    for base in range(3):
-        assert off_shown[base].mean() <= 1.5 * off_seen[base].mean(), seasons[base]
-    assert off_hidden[1].mean() <= 2.4 * off_seen[1].mean()
+        clear = ground_only & ~hidden & (np.maximum(*rest) < 6)
+        found.append(Errors([off[hidden]], [off[hidden & (np.minimum(*rest) < 6)]], [off[clear]]))
+    return found
+
+
+def pooled(several):
+    return Errors(*(sum((getattr(one, kind) for one in several), []) for kind in ("hidden", "shown", "seen")))
+
+
+def test_hidden_ground_of_the_sample_comes_out_as_true_as_ground_seen(sample, tmp_path):
+    """Mean error over ground that a base hid, at most 1.3 times that over ground that all dates show, with
+    each date as base in its turn. Of summer's short shadows nearly half lie in shade on all three dates and
+    can but be lightened: they count with the others, and by themselves not as well."""
+    by_base = errors_over(sample, sample.View(384720.0, 6085479.0, 0.3, 480, 900), tmp_path)
+    every = pooled(by_base)
+    assert sum(map(len, every.hidden)) > 20_000 and sum(map(len, every.seen)) > 200_000
+    print(f"hidden {every.ratio():.2f}, shown by another {every.ratio('shown'):.2f}")
+    assert every.ratio() <= 1.3
+    assert all(one.ratio("shown") <= 1.5 for one in by_base)
+    assert by_base[1].ratio() <= 2.4
+
+
+@pytest.mark.long
+@pytest.mark.parametrize(
+    "corners, most",
+    [
+        # Over these the thresholds were found,
+        (((384720, 6085479), (384420, 6085400), (384250, 6085150), (384600, 6085100)), 1.3),
+        # over these not: houses, their yards and tall grass among woods, of which less is made clear.
+        (((384500, 6084900), (384900, 6085300), (384350, 6085650)), 1.6),
+    ],
+)
+def test_hidden_ground_over_several_windows_of_the_sample(corners, most, sample, tmp_path):
+    found = []
+    for number, (left, top) in enumerate(corners):
+        folder = tmp_path / str(number)
+        folder.mkdir()
+        found += errors_over(sample, sample.View(float(left), float(top), 0.3, 480, 900), folder)
+    every = pooled(found)
+    print(f"hidden {every.ratio():.2f}, shown by another {every.ratio('shown'):.2f}")
+    assert every.ratio() <= most
 
 
 @real
