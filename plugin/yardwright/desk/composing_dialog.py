@@ -227,13 +227,15 @@ class ComposingDialog(QDialog):
 
     def _why_not(self, date):
         """Why a date cannot be taken, "" where it can."""
-        if not date.print_allowed and not self.look_only.isChecked():
+        if date.print_allowed is False and not self.look_only.isChecked():
             licence = date.licence
             return tr("May not be printed ({}).").format(licence) if licence else tr("May not be printed.")
         return ""
 
     def _doubt(self, date):
-        return "" if date.registered else tr("Not registered: it is taken as it lies.")
+        if not date.registered:
+            return tr("Not registered: it is taken as it lies.")
+        return tr("Nobody has said that it may be printed.") if date.print_allowed is None else ""
 
     def base(self):
         """The id of the base."""

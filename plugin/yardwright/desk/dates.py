@@ -59,6 +59,7 @@ class DateOfImage:
     """One row of the layer “Image date”; ``layer_id`` names the raster layer that shows it, if one does.
 
     taken: ISO text, "" where unknown. gsd_m: metres on the ground that a pixel covers, None where unknown.
+    print_allowed: None where nobody has said.
     rmse_m: how well it lies on the base, metres, None where nobody has said. moved: whether its picture is
     moved to lie on the ground.
     """
@@ -67,7 +68,7 @@ class DateOfImage:
     taken: str = ""
     credit: str = ""
     licence: str = ""
-    print_allowed: bool = False
+    print_allowed: bool = None
     gsd_m: float = None
     rmse_m: float = None
     moved: bool = False
@@ -178,13 +179,18 @@ def _rows(in_hand):
             DateOfImage(
                 id=str(values.get("id") or "").strip(),
                 **texts,
-                print_allowed=bool(values.get("print_allowed")),
+                print_allowed=_said(values.get("print_allowed")),
                 gsd_m=gsd if isinstance(gsd, (int, float)) and gsd > 0 else None,
                 rmse_m=rmse if isinstance(rmse, (int, float)) and rmse >= 0 else None,
                 moved=any(values.get(name) for name in ("shift_e_m", "shift_n_m", "moved")),
             )
         )
     return rows
+
+
+def _said(value):
+    """A value of a yes or no, None where there is none."""
+    return None if value is None else bool(value)
 
 
 def _holds_heights(layer):

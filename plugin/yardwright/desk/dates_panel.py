@@ -454,7 +454,7 @@ class DatesPanel(QgsDockWidget):
     def _add_date(self, date):
         ground = "" if date.gsd_m is None else tr("{} m").format(f"{date.gsd_m:.3g}")
         item = QTreeWidgetItem([date.title, ground, _lies(date), "", date.credit])
-        item.setText(_PRINT, tr("yes") if date.print_allowed else tr("no"))
+        item.setText(_PRINT, _may_be_printed(date))
         item.setIcon(_PRINT, icon("print_allowed" if date.print_allowed else "print_refused"))
         if self._begin_row(item, date):
             tip = tr("The map shows this date, and what is drawn is drawn from it.")
@@ -857,9 +857,17 @@ def _how_it_lies(date):
     return tr("Not registered: it lies as its file puts it.")
 
 
+def _may_be_printed(date):
+    if date.print_allowed is None:
+        return tr("not said")
+    return tr("yes") if date.print_allowed else tr("no")
+
+
 def _whether_printed(date):
     if date.print_allowed:
         return tr("It may be printed.")
+    if date.print_allowed is None:
+        return tr("Nobody has said that it may be printed: see to its licence before you print.")
     return tr("It may not be printed: it is for looking at and drawing from only.")
 
 

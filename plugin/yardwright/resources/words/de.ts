@@ -4430,6 +4430,16 @@
         <translation>No&amp;rden oben</translation>
     </message>
     <message>
+        <location filename="../../desk/composing_dialog.py"/>
+        <source>Nobody has said that it may be printed.</source>
+        <translation>Es ist nicht angegeben, ob sie gedruckt werden darf.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/dates_panel.py"/>
+        <source>Nobody has said that it may be printed: see to its licence before you print.</source>
+        <translation>Es ist nicht angegeben, ob sie gedruckt werden darf: vor dem Drucken die Lizenz klären.</translation>
+    </message>
+    <message>
         <location filename="../../desk/measure_dialog.py"/>
         <source>None</source>
         <translation>Keine</translation>
@@ -10222,6 +10232,11 @@
         <location filename="../../processing/register_images.py"/>
         <source>not known</source>
         <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <location filename="../../desk/dates_panel.py"/>
+        <source>not said</source>
+        <translation>keine Angabe</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
