@@ -129,12 +129,13 @@ def choose(tally, matches, gains, black, plain):
         levels, about = [level for level, _ in found], field.result()
         shade = pool.submit(_light, tally, matches, levels, black, sunny, about)
         ordered = pool.submit(_orders, tally, [unlike for _, unlike in found])
-        own = list(pool.map(lambda k, match: _own_colour(tally, k, match), range(len(matches)), matches))
+        colours = list(pool.map(lambda k, match: _own_colour(tally, k, match), range(len(matches)), matches))
         light, lit, more = shade.result()
         others = range(len(matches))
-        unfit = tuple(pool.map(lambda k: _unfit(tally, k, matches[k], levels[k], light, about), others))
+        own = _own_lightened(tally, light)
+        unfit = tuple(pool.map(lambda k: _unfit(tally, k, matches[k], levels[k], own, about), others))
         order = ordered.result()
-    raised = tuple(level + (1 - gain) * one for level, gain, one in zip(levels, gains, own))
+    raised = tuple(level + (1 - gain) * one for level, gain, one in zip(levels, gains, colours))
     return Choices(tally.size, order, raised, tuple(gains), unfit, light, lit, more)
 
 
@@ -147,19 +148,27 @@ def _own_colour(tally, k, match):
     return membrane(match.apply(np.rint(mean).astype(np.uint8)), count / (tally.size * tally.size))
 
 
-def _unfit(tally, k, match, level, light, about):
+def _own_lightened(tally, light):
+    """(h, w, 3) what the base's shade would show in the sun, or None where it has none; in the soft edge of a
+    shade, what goes on beside it, within."""
+    if light is None:
+        return None
+    own = light.lit(tally.shade.mean())
+    full = (tally.shade.count >= tally.pixels) & (tally.pixels > 0)
+    return np.where(full[..., None], own, membrane(own, full)) if full.any() else own
+
+
+def _unfit(tally, k, match, level, own, about):
     """(h, w) bool: the cells where another date, said to show what the base shades, shows something else.
 
-    It is unfit where it is much darker than both the base's own shade, lightened, and the sunlit ground
+    It is unfit where it is much darker than both the base's ``own`` shade, lightened, and the sunlit ground
     ``about``, for then it lies in shade too; and where its colour is far from both, as a crown's is.
     """
-    if light is None:
+    if own is None:
         return np.zeros(tally.shape, bool)
     shown = tally.uncovered[k]
     matched = match.apply(np.rint(shown.mean()).astype(np.uint8)) + level
-    shade = tally.shade
-    known = (shade.count >= 0.5 * tally.pixels) & (shown.count > 0)
-    own = light.lit(shade.mean())
+    known = (tally.shade.count >= 0.5 * tally.pixels) & (shown.count > 0)
     darker = matched.mean(axis=2) < _DIM * np.minimum(own.mean(axis=2), about.mean(axis=2))
     far = np.minimum(_apart(matched, own), _apart(matched, about)) > _STRANGE
     return known & (darker | far)
