@@ -94,7 +94,7 @@ class Choices:
     order: (h, w, others) of indices of the other dates, the likest first. gain, level: for each other date,
     what its matched colours are taken times, and what is added then, (h, w, 3). unfit: for each other date,
     (h, w) bool where it does not show the ground either. light: the Light of the base's shade, None where it
-    has none. lit: (h, w, 3) what the sun would show. more: (h, w, 3) what is added to lightened shade."""
+    has none. lit: (h, w, 3) what the sun would show."""
 
     size: int
     order: object
@@ -103,7 +103,6 @@ class Choices:
     unfit: tuple
     light: object
     lit: object
-    more: object
 
 
 def choose(tally, matches, gains, black, plain):
@@ -130,13 +129,13 @@ def choose(tally, matches, gains, black, plain):
         shade = pool.submit(_light, tally, matches, levels, black, sunny, about)
         ordered = pool.submit(_orders, tally, [unlike for _, unlike in found])
         colours = list(pool.map(lambda k, match: _own_colour(tally, k, match), range(len(matches)), matches))
-        light, lit, more = shade.result()
+        light, lit = shade.result()
         others = range(len(matches))
         own = _own_lightened(tally, light)
         unfit = tuple(pool.map(lambda k: _unfit(tally, k, matches[k], levels[k], own, about), others))
         order = ordered.result()
     raised = tuple(level + (1 - gain) * one for level, gain, one in zip(levels, gains, colours))
-    return Choices(tally.size, order, raised, tuple(gains), unfit, light, lit, more)
+    return Choices(tally.size, order, raised, tuple(gains), unfit, light, lit)
 
 
 def _own_colour(tally, k, match):
@@ -227,8 +226,8 @@ def _is_shade(lit, dark, light, deep):
 
 
 def _shown_in_the_sun(colours, lit, sunny):
-    """Which cells would have, in the sun, a colour that something has there: dark turf, lightened as if it lay
-    in shade, has not, (h, w) bool. lit: (h, w, 3) what the cells show in the sun, sunny: how well that is
+    """Which cells would have, in the sun, a colour that something has there: dark turf, lightened as if it
+    lay in shade, has not, (h, w) bool. lit: (h, w, 3) what the cells show in the sun, sunny: how well that is
     known."""
     shown = np.zeros((_TONES,) * 3, bool)
     shown[tuple(_tones(lit[sunny >= 0.5]).T)] = True
@@ -241,37 +240,32 @@ def _tones(colours):
 
 
 def _light(tally, matches, levels, black, sunny, about):
-    """``(Light or None, lit field, what is added)`` of the base's shade.
+    """``(Light or None, lit field)`` of the base's shade.
 
-    It is learnt where another date shows what lies in the base's deep shade, else across the shade's edges.
+    It is learnt where another date shows what lies in the base's deep shade, and across the shade's edges.
     sunny: (h, w) how well each cell is known in the sun. about: (h, w, 3) the smooth field through those.
     """
-    lit = about
     full = (tally.shade.count >= tally.pixels) & (tally.pixels > 0)
     deep = binary_erosion(full, border_value=1)
     if not deep.any():
-        return None, lit, np.zeros_like(lit)
+        return None, about
     off = distance_transform_edt(sunny < 0.5) if (sunny >= 0.5).any() else np.full(sunny.shape, 99.0)
-    target, weight = lit.copy(), np.where(deep & (off <= 4.5), 0.3, 0.0).astype(np.float32)
+    lit, known = about.copy(), deep & (off <= 4.5)
+    shown_by_another = np.zeros_like(known)
     for k, match in enumerate(matches):
         shown = tally.uncovered[k]
-        known = deep & (shown.count >= 0.7 * tally.pixels) & (weight < 1)
-        seen = match.apply(np.rint(shown.mean()).astype(np.uint8)) + levels[k]
-        target[known], weight[known] = seen[known], 1.0
+        here = deep & (shown.count >= 0.7 * tally.pixels) & ~shown_by_another
+        lit[here] = (match.apply(np.rint(shown.mean()).astype(np.uint8)) + levels[k])[here]
+        shown_by_another |= here
+    known |= shown_by_another
     dark = tally.shade.mean()
-    sure = weight > 0
-    light = learn_light(target[sure], dark[sure], black)
+    light = learn_light(lit[known], dark[known], black)
     if light is None:
-        return None, lit, np.zeros_like(lit)
+        return None, about
     own = light.lit(dark)
     strange = full & ~_shown_in_the_sun(own, tally.seen.mean(), sunny)
     deep &= ~strange
-    deep &= _is_shade(lit, dark, light, deep)
-    rest = target - own
-    weight *= deep
-    weight *= np.abs(rest).max(axis=2) < 0.15 * own.max(axis=2)
-    more = 0 * membrane(rest, weight)
-    made = np.where(deep[..., None], own + more, tally.seen.mean())
+    deep &= _is_shade(about, dark, light, deep)
+    made = np.where(deep[..., None], own, tally.seen.mean())
     made[strange] = dark[strange]
-    field = membrane(made, np.where(deep | strange, 1.0, sunny))
-    return light, field, more
+    return light, membrane(made, np.where(deep | strange, 1.0, sunny))

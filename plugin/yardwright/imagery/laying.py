@@ -138,8 +138,7 @@ def _lighten(made, dark, fade, block, rules):
     lit = spread(choices.lit, inner, choices.size)
     depth = depth_of_shade(own, lit, choices.light, inside) * softened(grown(within, 3), soft)
     depth *= fade[part]
-    more = spread(choices.more, inner, choices.size)
-    light = lightened(own, depth, choices.light, rules.noise, more)
+    light = lightened(own, depth, choices.light, rules.noise)
     made[part][..., :3] = np.where((depth > 0)[..., None], np.clip(np.rint(light), 0, 255), own)
     whole = np.zeros(dark.shape, np.float32)
     whole[part] = depth

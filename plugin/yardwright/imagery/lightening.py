@@ -71,13 +71,13 @@ def depth_of_shade(picture, lit, light, inside):
     return np.clip((share - _NO_SHADE) / (full - _NO_SHADE), 0, 1)
 
 
-def lightened(picture, depth, light, noise, more=0.0):
+def lightened(picture, depth, light, noise):
     """The picture with its shade taken out, (h, w, 3) float32.
 
     depth: (h, w) of shade. noise: standard deviation of the picture's grain, which grows with the light: that
-    much is smoothed away, the texture above it stays. more: (h, w, 3) added where the shade is deep.
+    much is smoothed away, the texture above it stays.
     """
-    made = light.lit(picture, depth) + np.asarray(more) * depth[..., None]
+    made = light.lit(picture, depth)
     left = 1 - (1 - light.gain.mean()) * depth
     grain = (noise / left) ** 2 - noise**2
     middle = mean_about(made, _GRAIN)
