@@ -63,7 +63,7 @@ def from_there(place, towards, metres):
     start, end = degrees([place, towards])
     azimuth, _, _ = ELLIPSOID.inv(*start, *end)
     to_course = Transformer.from_crs("EPSG:4258", "EPSG:25832", always_xy=True)
-    return to_course.transform(*ELLIPSOID.fwd(*start, azimuth, metres)[:2])
+    return to_course.transform(*map(float, ELLIPSOID.fwd(*start, azimuth, metres)[:2]))
 
 
 def approach_of(course, number):
