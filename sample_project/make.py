@@ -7,6 +7,7 @@ clean pictures of two holes composed, by the algorithms of the Processing toolbo
 import argparse
 import csv
 import os
+import shutil
 import sys
 import time
 
@@ -96,11 +97,14 @@ def make_course(path, extent):
 
 
 def make_event(path):
-    """The Quernhallow Cup in the course file: rounds, flights, lengths asked for, pins of two rounds."""
+    """The Quernhallow Cup in the course file: rounds, flights, lengths asked for, pins of two rounds, and the
+    pages of its guide, with its sponsor's file beside the course."""
     from contextlib import closing
 
+    from yardwright.guide.page_templates import guide_folder
     from yardwright.store.course_file import open_course
     from yardwright.store.events import write_event, write_lengths, write_pins
+    from yardwright.store.guide_pages import write_guide_pages
     from yardwright.store.reading import read_course
 
     from sample_project import cup
@@ -111,6 +115,10 @@ def make_event(path):
         write_event(layers, cup.EVENT)
         write_lengths(layers, cup.NAME, cup.lengths())
         write_pins(layers, cup.NAME, pins, points)
+        write_guide_pages(layers, cup.NAME, cup.PAGES)
+    folder = guide_folder(path)
+    os.makedirs(folder, exist_ok=True)
+    shutil.copy(cup.SPONSOR, folder)
 
 
 def points_of(course, pins):

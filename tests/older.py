@@ -3,8 +3,11 @@
 import sqlite3
 from contextlib import closing
 
-TABLES = {2: ("event_flight", "pin_decision"), 3: ()}
+TABLES = {2: ("event_flight", "pin_decision"), 3: (), 4: ("field_note", "guide_page")}
 """The tables that came with a version."""
+
+REGISTERS = ("gpkg_extensions", "gpkg_geometry_columns", "gpkg_ogr_contents", "gpkg_contents")
+"""Where a GeoPackage names its tables."""
 
 COLUMNS = {
     2: {
@@ -12,6 +15,7 @@ COLUMNS = {
         "event_round": "holes start",
     },
     3: {"image": "taken_utc moved"},
+    4: {"event": "host rules_off"},
 }
 """What a version added to tables of the one before."""
 
@@ -27,8 +31,10 @@ def make_older(path, version):
 
 def _take_back(database, version):
     for table in TABLES[version]:
+        # Dropping the index's table takes its shadow tables along.
+        database.execute(f"DROP TABLE IF EXISTS rtree_{table}_geom")
         database.execute(f"DROP TABLE {table}")
-        for register in ("gpkg_contents", "gpkg_ogr_contents"):
+        for register in REGISTERS:
             database.execute(f"DELETE FROM {register} WHERE table_name = ?", (table,))
         database.execute("DELETE FROM layer_styles WHERE f_table_name = ?", (table,))
     for table, columns in COLUMNS[version].items():

@@ -466,6 +466,25 @@ def test_what_finds_no_room_is_remarked_on():
     assert any("no room for the lengths of" in remark for remark in tees.remarks)
 
 
+@pytest.mark.parametrize("size, form", [("pocket", "pages"), ("phone", "screen"), ("A6", "pages")])
+def test_the_room_told_is_the_room_there_is(size, form):
+    """Longer and longer: the page cuts short just what is said to be too long, and by as many lines."""
+    from yardwright.guide.description_room import lines_left
+    from yardwright.guide.hole_page import SIZES
+
+    cut = set()
+    for words in (1, 120, 260, 320, 500):
+        text = " ".join(f"word{number}" for number in range(words)) + "\nA second paragraph."
+        left = lines_left(text, SIZES[size], form)
+        page = hole_page(furnished(), number=1, size_mm=SIZES[size], form=form, description=text)
+        said = [one for one in page.drawings["notes"].items if getattr(one, "about", "") == "description"]
+        cut.add("cut_short" in {remark.code for remark in page.remarks})
+        assert ("cut_short" in {remark.code for remark in page.remarks}) == (left < 0)
+        if left < 0:
+            assert len(said) == lines_left("", SIZES[size], form)
+    assert cut == {True, False}
+
+
 def test_a_hole_that_is_not_drawn_is_refused():
     with pytest.raises(YardwrightError, match="Hole 7 cannot be shown"):
         hole_page(furnished(), number=7)

@@ -271,6 +271,32 @@ def sample_overlaps(kind, season, every):
     return np.array(found)
 
 
+def outlined_in_sample(feature, season):
+    """``(Outline, the area it ought to be)``, both in pixels, of a feature clicked near its middle."""
+    (area,) = map_points([feature.geometry], to_crs)
+    click = area.representative_point()
+    count = int(SOUGHT[feature.kind].window / season.gsd)
+    half = count // 2 * season.gsd
+    view = pictures.View(click.x - half, click.y + half, season.gsd, count, count)
+
+    def to_pixels(points):
+        return np.column_stack([points[:, 0] - view.left, view.top - points[:, 1]]) / season.gsd
+
+    picture = np.moveaxis(pictures.paint(view, season), 0, -1)
+    (truth,) = map_points([Polygon(area.exterior)], to_pixels)
+    return outline(picture, to_pixels(np.array([[click.x, click.y]]))[0], feature.kind, season.gsd), truth
+
+
+def test_a_pond_of_the_sample_is_outlined_and_a_brook_declined():
+    """A brook runs beneath paths and crowns: a stretch of it, or the woods beside it, would be no margin."""
+    water = {one.label: one for one in drawing().of("penalty_area") if one.get("water")}
+    made, truth = outlined_in_sample(water["Stew pond"], pictures.SPRING)
+    assert overlap(area_of(made), truth) > 0.93 and not made.remark
+    brook = min(water.keys() - {"Stew pond", "Lake"})
+    with pytest.raises(YardwrightError, match="No even water"):
+        outlined_in_sample(water[brook], pictures.SPRING)
+
+
 @pytest.mark.long
 @pytest.mark.parametrize(
     "kind, season, every, median, well",

@@ -136,6 +136,7 @@ def test_a_guide_for_the_screen(known, image, tmp_path):
     marks = {title: (level, page) for level, title, page in bookmarks(reader)}
     assert [*marks] == [
         "Cover",
+        "Heron Cup",
         "Scorecard",
         "The course",
         "1 Burn",

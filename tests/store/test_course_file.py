@@ -51,8 +51,8 @@ def test_layers_named_by_the_interface_are_there():
         "image patch window pin"
     )
     tables = "course_info tee_set scorecard event event_round event_length hole_note"
-    assert {kind.name for kind in KINDS} == set(layers.split())
-    assert {kind.name for kind in TABLES} == {*tables.split(), "event_flight", "pin_decision"}
+    assert {kind.name for kind in KINDS} == {*layers.split(), "field_note"}
+    assert {kind.name for kind in TABLES} == {*tables.split(), "event_flight", "pin_decision", "guide_page"}
 
 
 def test_holds_what_the_scorecard_says(course_file):

@@ -20,6 +20,8 @@ CUP = Event(
     rounds=(Round(1, "2026-06-11", (), "two tees"), Round(2, "2026-06-12", (2, 1), "shotgun"), Round(3)),
     flights=(Flight("Herons", "Heron"), Flight("=Wrens", "Wren"), Flight("Guests")),
     limits=Limits(margin=3.0, slope_pct=2.5, apart=4 * YARD, tolerance=0.25, wear=2.0),
+    host="The Larkmere Society\nenquiries at the starter’s hut",
+    rules_off=("page_size",),
 )
 LENGTHS = (AskedLength(1, "Herons", 1, 402.5 * YARD), AskedLength(2, "=Wrens", 2, 150.0))
 PINS = (

@@ -66,7 +66,7 @@ def test_an_older_file_is_refused_and_told_apart(old_file):
     from yardwright.store.course_file import OlderCourse, open_course
 
     before = old_file.read_bytes()
-    with pytest.raises(OlderCourse, match="has version 1, older than the version 3") as caught:
+    with pytest.raises(OlderCourse, match="has version 1, older than the version 4") as caught:
         open_course(str(old_file))
     assert caught.value.what and caught.value.remedy and caught.value.path == str(old_file)
     assert old_file.read_bytes() == before
@@ -138,6 +138,26 @@ def test_a_file_of_version_2(course_file):
     with open_course(str(course_file)) as layers:
         (image,) = read_course(layers).images
     assert (image.source, image.shift_e_m, image.shift_n_m, image.moved) == ("may.tif", 0.25, 0.0, "")
+
+
+def test_a_file_of_version_3(course_file):
+    from yardwright.store.course_file import open_course
+    from yardwright.store.events import read_event
+    from yardwright.store.guide_pages import read_guide_pages
+    from yardwright.store.upgrade import upgrade_course
+    from yardwright.store.writing import add_features
+
+    with open_course(str(course_file)) as layers:
+        add_features(layers, [Feature("event", None, None, attributes={"name": "Cup", "note": "in May"})])
+    make_older(course_file, 3)
+    upgrade_course(str(course_file))
+    assert sql(course_file, "SELECT name, note, host, rules_off FROM event") == [
+        ("Cup", "in May", None, None)
+    ]
+    with open_course(str(course_file)) as layers:
+        event = read_event(layers, "Cup")
+        assert read_guide_pages(layers) == () and layers.layers["field_note"].featureCount() == 0
+    assert event.host == "" and event.rules_off == ()
 
 
 def test_a_style_somebody_made_stays(old_file):

@@ -123,6 +123,11 @@ class HolePanel(QgsDockWidget):
         row.addWidget(self.note, 1)
         row.addWidget(self.add)
         layout.addLayout(row)
+        self.describe_button = QPushButton(tr("&Description…"))
+        self.describe_button.setToolTip(tr("Write the hole’s description beside its notes, and see it fit"))
+        self.describe_button.setWhatsThis(self.describe_button.toolTip())
+        self.describe_button.clicked.connect(lambda: self.describe())
+        layout.addWidget(self.describe_button, 0, Qt.AlignmentFlag.AlignLeft)
 
         scroll = QScrollArea()
         scroll.setWidgetResizable(True)
@@ -295,6 +300,14 @@ class HolePanel(QgsDockWidget):
                 head = ", ".join(filter(None, (source, written)))
                 texts.append(f"{head}: {text}" if head else text)
         self.notes.setPlainText("\n".join(texts))
+
+    def describe(self):
+        """Open the window in which the description of the hole in hand is written."""
+        from .description_dialog import describe
+
+        with told_in(self.in_hand.iface.messageBar()):
+            if self.in_hand.hole is not None:
+                describe(self.in_hand)
 
     def show_pointer(self, told):
         """Show ``[(title, text)]`` of the place under the pointer."""

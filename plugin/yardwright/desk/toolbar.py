@@ -40,6 +40,7 @@ _KEYS = {
     "dates_panel": "Alt+Y, Y",
     "checks_panel": "Alt+Y, Q",
     "event_panel": "Alt+Y, U",
+    "make_guide": "Alt+Y, Z",
 }
 """What is done again and again has one stroke, all else the letter that follows Alt+Y (see also
 ``drawing_bar.KEYS``). A test in a real desktop sees that QGIS has no such keys of its own."""
@@ -177,6 +178,13 @@ class CourseTools(QObject):
             own_icon=icon("checks"),
         )
         self._add("event_panel", tr("E&vent panel"), tr("Place the pins of an event, round by round"))
+        self._gap()
+        self._add(
+            "make_guide",
+            tr("Ma&ke the guide…"),
+            tr("See the guide page by page, order its pages, and save it for phone or print"),
+            self.guide,
+        )
         self.iface.addToolBar(self.bar)
         self.iface.pluginMenu().addMenu(self.menu)
 
@@ -442,6 +450,12 @@ class CourseTools(QObject):
         images = images or other_layers(self.in_hand.project, {}, QgsRasterLayer)
         image = {"IMAGE": images[0]} if images else {}
         self.run_algorithm("exportwindows", {**image, **self._folder("windows")})
+
+    def guide(self):
+        """Show the guide of the course in hand, page by page."""
+        from .guide_dialog import show_guide
+
+        show_guide(self.in_hand)
 
     def _folder(self, name):
         """Results are proposed to go beside the course; {} where it lies in no folder."""

@@ -10,9 +10,13 @@ from dataclasses import dataclass, field, replace
 from ..measure.hole import CourseIndex
 from ..measure.pins import pin_rows
 from ..model.errors import Cancelled, YardwrightError
+from ..model.guide_pages import PAGE_KINDS, USUAL, in_order, problems_of
 from ..model.remarks import Remark
 from ..model.words import and_list, say
 from .book_pages import cards, cover, dates_of, imprint, overview, ruled, scorecard
+from .drawing import Drawing
+from .event_page import event_text
+from .flowing_text import flowed
 from .hole_page import SIZES, hole_page
 from .page_cache import key_of
 from .page_design import parts_of
@@ -21,6 +25,8 @@ from .rules import green_scale, image_rights, page_size, rights_not_said
 from .sheet_parts import in_two, width_of
 from .sheets import PAGES, pin_sheet
 from .sheets import page_size as size_of
+from .sponsor_pages import given_file
+from .text_room import missing_letters
 
 FORMS = ("screen", "pages", "booklet")
 _SIZES = {**PAGES, **SIZES}
@@ -38,7 +44,8 @@ class Wanted:
 
     form: one of FORMS. size: (width, height) of a trimmed page, mm. holes: numbers, () for all. tee_set:
     whose figures the holes show, "" the longest's. round: whose pins, None for all rounds'. grid: over the
-    greens. dpi: of the pictures. descriptions: ``{hole: text}``, the course's own where there is none.
+    greens. dpi: of the pictures. descriptions: ``{hole: text}``, the course's own where there is none. pages:
+    model GuidePages in their order. folder: where the names of the pages' files count from.
     """
 
     form: str = "screen"
@@ -49,13 +56,17 @@ class Wanted:
     grid: bool = False
     dpi: float = 300.0
     descriptions: dict = field(default_factory=dict)
+    pages: tuple = USUAL
+    folder: str = ""
 
 
 @dataclass(frozen=True)
 class BookPage:
     """A page. kind: of ``page_design.KINDS``; name: what links call it; title: of its bookmark, "" for a
     page that goes on; variables, drawings: for its layout; links: ``pdf_join.Link``s; hole: its HolePage,
-    None for other kinds; pictured: whether the image reaches it."""
+    None for other kinds; pictured: whether the image reaches it; given: the file it shows, "" for none;
+    given_page: which page of it, 0 of an image; listed: the place of what it belongs to in the list of
+    pages, from 0; -1 of what is in no list."""
 
     kind: str
     name: str
@@ -66,6 +77,9 @@ class BookPage:
     links: tuple = ()
     hole: object = None
     pictured: bool = False
+    given: str = ""
+    given_page: int = 0
+    listed: int = -1
 
 
 @dataclass(frozen=True)
@@ -125,24 +139,39 @@ class _Plan:
         self.key = key_of(course)
         self.rows = () if event is None else pin_rows(course, event, self.index)[0]
         self.remarks, self.broken, self.boxes = [], [], {}
+        self.notes, self.runs = 0, {}
 
     def book(self):
-        holes = self._holes()
-        pins = self._pins()
-        pages = [self._cover(), *self._cards(), *self._overview(), *holes, *pins]
+        where = {id(page): place for place, page in enumerate(self.wanted.pages)}
+        self.remarks += [remark for _, remark in problems_of(self.wanted.pages)]
+        pages, there, notes_at = [], set(), None
+        for page in in_order(self.wanted.pages):
+            if page.lacking or (PAGE_KINDS[page.kind].once and page.kind in there):
+                continue
+            there.add(page.kind)
+            made = self._MAKE[page.kind](self, page)
+            pages += [replace(one, listed=where.get(id(page), -1)) for one in made]
+            if page.kind == "notes":
+                notes_at = len(pages)
         if self.wanted.form == "booklet":
-            # Sheets hold four pages; what is left over is better written on than empty.
-            pages += [self._notes(number) for number in range(1, 1 + -(len(pages) + 1) % 4)]
-        pages.append(self._imprint())
-        self._tell_image(holes)
+            self._fill(pages, notes_at)
+        self._tell_image([page for page in pages if page.kind == "hole"])
         named = {page.name for page in pages}
         pages = [self._finished(page, number, named) for number, page in enumerate(pages, 1)]
         title = self.event.name if self.event is not None else self.course.name
         return Book(title, self.wanted, tuple(pages), tuple(dict.fromkeys(self.remarks)), tuple(self.broken))
 
+    def _fill(self, pages, notes_at):
+        """Sheets hold four pages; what is left over is better written on than empty: after the pages for
+        notes that were wanted, else before the imprint."""
+        if notes_at is None:
+            notes_at = len(pages) - (pages[-1].name == "imprint")
+        more = [self._note(self.notes + number) for number in range(1, 1 + -len(pages) % 4)]
+        pages[notes_at:notes_at] = more
+
     # Pages
 
-    def _holes(self):
+    def _holes(self, _):
         known = [hole.number for hole in self.course.holes]
         for number in self.wanted.holes:
             if number not in known:
@@ -202,7 +231,7 @@ class _Plan:
         credit = self.image.named if self.image is not None else ""
         frames = self.own_boxes.get("hole")
         event_but_pins = None if event is None else replace(event, pins=())
-        asked = replace(wanted, holes=(), descriptions={})
+        asked = replace(wanted, holes=(), descriptions={}, pages=(), folder="")
         # A word of the page stands for the language that it is in.
         language = say("Hole {number}", number=number)
         key = key_of(self.key, number, rows, event_but_pins, asked, text, credit, frames, language)
@@ -231,7 +260,7 @@ class _Plan:
             _kept.popitem(last=False)
         return made
 
-    def _pins(self):
+    def _pins(self, _):
         if self.event is None:
             return []
         numbers = [one.number for one in self.event.rounds if self.wanted.round in (None, one.number)]
@@ -274,27 +303,29 @@ class _Plan:
             )
         return pages
 
-    def _cover(self):
+    def _cover(self, page):
         _, _, wide, high = self._box("cover", "cover")
         event, title = self.event, self.course.name
         if width_of(title, _TITLE_SIZE, True) > self._box("cover", "title")[2]:
             title = "\n".join(in_two(title, _TITLE_SIZE))
-        return BookPage(
+        host = event.host.strip().splitlines() if event is not None else []
+        made = BookPage(
             "cover",
             "cover",
-            say("Cover"),
+            page.called,
             0,
             {
                 "title": title,
                 "subtitle": say("Yardage guide"),
                 "event": event.name if event is not None else "",
                 "dates": dates_of(event) if event is not None else "",
-                "host": "",
+                "host": host[0].strip() if host else "",
             },
             {"cover": cover(self.course, wide, high)},
         )
+        return [made]
 
-    def _overview(self):
+    def _overview(self, page):
         left, top, wide, high = self._box("overview", "overview")
         drawing = overview(self.course, wide, high)
         links = [
@@ -309,11 +340,11 @@ class _Plan:
             )
             for spot in drawing.places
         ]
-        title = say("The course")
-        variables = {"heading": self.course.name, "credit": ""}
-        return [BookPage("overview", "overview", title, 0, variables, {"overview": drawing}, tuple(links))]
+        variables = {"heading": page.title.strip() or self.course.name, "credit": ""}
+        drawings = {"overview": drawing}
+        return [BookPage("overview", "overview", page.called, 0, variables, drawings, tuple(links))]
 
-    def _cards(self):
+    def _cards(self, _):
         left, top, wide, high = self._box("scorecard", "scorecard")
         pages = []
         made = cards(self.course, self.event, self.figures)
@@ -341,22 +372,106 @@ class _Plan:
                 )
         return pages
 
-    def _notes(self, number):
+    def _notes(self, page):
+        self.notes += 1
+        return [self._note(self.notes, page.called)]
+
+    def _note(self, number, heading=""):
         _, _, wide, high = self._box("notes", "lines")
-        heading = say("Notes")
+        heading = heading or say("Notes")
         title = "" if number > 1 else heading
         drawings = {"lines": ruled(wide, high)}
         return BookPage("notes", f"notes-{number}", title, 0, {"heading": heading}, drawings)
 
-    def _imprint(self):
+    def _imprint(self, page):
         credit = [self.image.credit] if self.image is not None and self.image.credit else []
-        heading = say("Imprint")
         text = imprint(self.course, self.event, credit)
-        return BookPage("text", "imprint", heading, 0, {"heading": heading, "text": text})
+        return [BookPage("text", "imprint", page.called, 0, {"heading": page.called, "text": text})]
+
+    def _event(self, page):
+        """What the event is; what somebody wrote of it stands first."""
+        if self.event is None:
+            return []
+        text = event_text(self.course, self.event, self.figures)
+        text = "\n\n".join(one for one in (page.text, text) if one.strip())
+        return self._flowing(page, page.title.strip() or self.event.name, text) if text else []
+
+    def _local_rules(self, page):
+        caution = say("The committee’s notice at the course prevails over this page.")
+        return self._flowing(page, page.called, f"{page.text}\n\n---\n\n{caution}")
+
+    def _text(self, page):
+        return self._flowing(page, page.called, page.text)
+
+    def _flowing(self, page, heading, text):
+        """The pages that a Markdown text takes."""
+        left, top, wide, high = self._box("text", "flow")
+        size = next(one.size for one in parts_of("text", self.wanted.size) if one.id == "text")
+        made = flowed(text, wide, high, size, self.wanted.folder)
+        lacking = missing_letters(made.letters)
+        if lacking:
+            letters = " ".join(lacking[:20])
+            told = say("“{page}”: no font here has the letters {letters}", page=heading, letters=letters)
+            self._remark(told, "letters")
+        for name in made.lacking:
+            told = say("“{page}”: the picture “{file}” cannot be read", page=heading, file=name)
+            self._remark(told, "no_picture")
+        name = self._numbered(page.kind)
+        pages = []
+        for number, (flow, links) in enumerate(zip(made.flows, made.links), 1):
+            moved = [
+                Link((left + one.box[0], top + one.box[1], left + one.box[2], top + one.box[3]), one.to)
+                for one in links
+            ]
+            pages.append(
+                BookPage(
+                    "text",
+                    f"{name}-{number}",
+                    "" if number > 1 else heading,
+                    0,
+                    {"heading": heading, "text": ""},
+                    {"flow": Drawing(wide, high, (flow,))},
+                    tuple(moved),
+                )
+            )
+        return pages
+
+    def _sponsor(self, page):
+        """A page for an image, the pages of a PDF; where the file cannot be used, a page that says so."""
+        given = given_file(page.source, self.wanted.folder)
+        for told in filter(None, (given.problem, given.remark)):
+            self._remark(say("“{page}”: {told}", page=page.called, told=told), "file")
+        name, caption = self._numbered("sponsor"), page.title.strip()
+        if given.problem:
+            caption = say("“{page}”: {told}", page=page.called, told=given.problem)
+        return [
+            BookPage(
+                "sponsor",
+                f"{name}-{max(number, 1)}",
+                "" if number > 1 else page.called,
+                0,
+                {"caption": caption},
+                given="" if given.problem else given.path,
+                given_page=number,
+            )
+            for number in (range(1, given.pages + 1) if given.pages else [0])
+        ]
+
+    def _numbered(self, kind):
+        """A name for the next run of pages of a kind."""
+        self.runs[kind] = self.runs.get(kind, 0) + 1
+        return f"{kind}-{self.runs[kind]}"
+
+    _MAKE = {
+        "cover": _cover, "notices": _text, "local_rules": _local_rules, "event": _event,
+        "scorecard": _cards, "overview": _overview, "holes": _holes, "pins": _pins, "sponsor": _sponsor,
+        "text": _text, "notes": _notes, "imprint": _imprint,
+    }  # fmt: skip
+    """What makes the pages of each kind."""
 
     def _finished(self, page, number, named):
         """A page with its number, and with those of its links that lead somewhere."""
-        links = [link for link in page.links if link.to in named]
+        links = [link for link in page.links if link.to in named or ":" in link.to]
         if page.kind == "hole":
             links += self._links_of(page, named)
         return replace(page, links=tuple(links), variables={**page.variables, "book_page": number})
@@ -364,7 +479,7 @@ class _Plan:
     def _links_of(self, page, named):
         """From a hole back to the map, and from its green to the pins."""
         frames = page.hole.frames
-        links = [Link(_corners(frames["number"]), "overview")]
+        links = [Link(_corners(frames["number"]), "overview")] if "overview" in named else []
         for name in sorted(named):
             if name.startswith("pins-"):
                 links.append(Link(_corners(frames["green"]), name))

@@ -5,13 +5,15 @@ import tempfile
 from contextlib import contextmanager
 from dataclasses import dataclass, replace
 
-from qgis.core import QgsExpressionContext, QgsExpressionContextUtils, QgsProject
+from qgis.core import QgsExpressionContext, QgsExpressionContextUtils, QgsLayoutExporter, QgsProject
+from qgis.PyQt.QtCore import QSize
 
 from ..imagery.image import OutsideImage
 from ..imagery.margins import KINDS as OUTLINED
 from ..imagery.margins import STRENGTH
 from ..measure.hole import CourseIndex
-from ..model.errors import Cancelled
+from ..model.errors import Cancelled, YardwrightError
+from ..model.guide_pages import USUAL, pages_for
 from ..model.remarks import Remark
 from ..model.words import say
 from .book import plan_book
@@ -19,15 +21,17 @@ from .book_figures import BookFigures, made_of
 from .drawing import BARE, Plate
 from .expressions import add_expressions, worked_out
 from .hole_page import frames_in_pixels
-from .page_cache import PageCache, key_of, page_key
+from .page_cache import Bytes, PageCache, key_of, page_key
+from .page_design import parts_of
 from .page_layouts import PageContent, frames_of, layout_of
 from .page_painting import FORMS, paint_page
-from .page_templates import empty_layout, template_of
-from .pdf_join import BookInfo, Leaf, impose, join
+from .page_templates import empty_layout, guide_folder, template_of
+from .pdf_join import BookInfo, Leaf, fit, impose, join
 from .retouching import Retouch
 from .rules import stop_for
+from .sponsor_pages import no_larger
 
-KINDS = ("cover", "scorecard", "overview", "hole", "pins", "notes", "text")
+KINDS = ("cover", "scorecard", "overview", "hole", "pins", "notes", "text", "sponsor")
 """The kinds of pages that a guide has."""
 
 _HOLE_PARTS = ("picture", "overlay", "ladder", "green", "head", "notes", "foot")
@@ -48,12 +52,14 @@ class GuideMaker:
     """Makes the guide of a Course whose file lies at ``place``, in QGIS's main thread.
 
     event: a model Event or None. image: a ``book_image.BookImage`` or None. cache: a PageCache, None for the
-    user's own. After ``write``, remarks holds what was found out while pages were made.
+    user's own. pages: all GuidePages that the course file keeps. After ``write``, remarks holds what was
+    found out while pages were made.
     """
 
-    def __init__(self, course, place, event=None, image=None, cache=None):
+    def __init__(self, course, place, event=None, image=None, cache=None, pages=()):
         self.course, self.place, self.event, self.image = course, place, event, image
         self.cache = PageCache() if cache is None else cache
+        self.pages = pages_for(pages, "" if event is None else event.name)
         self.index = CourseIndex(course)
         self.figures = BookFigures(course, () if event is None else (event,), self.index)
         self.remarks = []
@@ -61,7 +67,8 @@ class GuideMaker:
         self._of_course = None
 
     def plan(self, wanted, progress=None):
-        """The Book, as ``book.plan_book`` has it, with the course's own templates."""
+        """The Book, as ``book.plan_book`` has it, with the course's own templates. Where no pages are wanted
+        but the usual ones, it has those that the course file keeps."""
         self._templates = {kind: self._template(kind, wanted) for kind in KINDS}
         boxes = {
             kind: frames_of(empty_layout(QgsProject.instance(), template))
@@ -70,10 +77,12 @@ class GuideMaker:
         }
         with self._expressions():
             descriptions, told = self._descriptions()
+            pages, more = self._texts(self.pages if wanted.pages == USUAL else wanted.pages)
+            folder = guide_folder(self.place)
             book = plan_book(
                 self.course,
                 self.event,
-                replace(wanted, descriptions=descriptions),
+                replace(wanted, descriptions=descriptions, pages=pages, folder=folder),
                 self.figures,
                 self.image,
                 boxes,
@@ -81,16 +90,17 @@ class GuideMaker:
                 progress,
             )
         kept = [remark for template in self._templates.values() for remark in template.remarks]
-        return replace(book, remarks=tuple(dict.fromkeys([*kept, *told, *book.remarks])))
+        return replace(book, remarks=tuple(dict.fromkeys([*kept, *told, *more, *book.remarks])))
 
     def write(self, book, path, binding=None, rules_off=(), progress=None):
         """Write a planned Book as a PDF; what was at ``path`` stays until all is there.
 
-        rules_off: keys of ``rules.RULES`` that do not apply. progress: called with (done, total) pages; when
-        it returns False, Cancelled is raised. Raises YardwrightError for a rule that is broken, and when the
-        file cannot be written.
+        rules_off: keys of ``rules.RULES`` that do not apply, beside those of the event. progress: called with
+        (done, total) pages; when it returns False, Cancelled is raised. Raises YardwrightError for a rule
+        that is broken, and when the file cannot be written.
         """
-        stop_for(book.broken, rules_off)
+        own = () if self.event is None else self.event.rules_off
+        stop_for(book.broken, (*rules_off, *own))
         self.remarks = []
         leaves = []
         total = len(book.pages) + 1
@@ -101,6 +111,23 @@ class GuideMaker:
         _go_on(progress, len(leaves), total)
         self._bind(book, leaves, path, binding or Binding(), _going(progress))
         self.cache.keep_small()
+
+    def shown(self, book, page, width):
+        """A page of a planned Book as a QImage about so many pixels wide, painted by the layout that the book
+        is; None of a page taken from another's PDF, which is not painted here."""
+        if page.given_page:
+            return None
+        template = self._templates[page.kind]
+        dpi = width / book.wanted.size[0] * 25.4
+        with self._expressions(), tempfile.TemporaryDirectory(prefix="yardwright-") as folder:
+            content = self._filled(self._content(page), page, folder, None)
+            layout = layout_of(QgsProject.instance(), template, content)
+            return QgsLayoutExporter(layout).renderPageToImage(0, QSize(), dpi)
+
+    def shown_key(self, book, page, width):
+        """What the picture of a page is known by: one that is the same need not be painted again."""
+        key = page_key(self._templates[page.kind], self._content(page), FORMS[book.wanted.form])
+        return key_of(key, page.given, page.given_page, width)
 
     def _bind(self, book, leaves, path, binding, progress):
         info = BookInfo(
@@ -118,6 +145,10 @@ class GuideMaker:
 
     def _leaf(self, book, page, progress):
         form = FORMS[book.wanted.form]
+        if page.given_page:
+            leaf = self._given_leaf(book, page, form)
+            if leaf is not None:
+                return leaf
         template = self._templates[page.kind]
         content = self._content(page)
         key = page_key(template, content, form)
@@ -140,10 +171,29 @@ class GuideMaker:
             tuple(book.wanted.size),
         )
 
+    def _given_leaf(self, book, page, form):
+        """A page of another's PDF; None where it turns out to be damaged, for then the page says so."""
+        size = tuple(book.wanted.size)
+        key = key_of("given", Bytes(page.given), page.given_page, size, form)
+        try:
+            path = self.cache.page(
+                key, lambda draft: fit(page.given, draft, size, form.bleed_mm, page.given_page)
+            )
+        except YardwrightError as error:
+            self._tell_given(page, error)
+            return None
+        return Leaf(path, page.title, page.level, page.name, page.links, form.bleed_mm, size)
+
+    def _tell_given(self, page, error):
+        self.remarks.append(Remark(say("“{page}”: {told}", page=page.title, told=error.what), "file"))
+        page.variables["caption"] = error.what
+
     def _content(self, page):
         own = key_of(self.course, self.event) if self._templates[page.kind].data else ""
         # As text, for that is many times quicker than to take drawings apart.
         about = repr(sorted(page.drawings.items())), own
+        if page.given and not page.given_page:
+            about = (*about, Bytes(page.given))
         if page.hole is not None and page.pictured:
             plan = page.hole.plan
             grid = plan.grid
@@ -161,10 +211,17 @@ class GuideMaker:
 
     def _paint(self, template, content, page, form, path, progress):
         with tempfile.TemporaryDirectory(prefix="yardwright-") as folder:
-            if page.hole is not None:
-                content = self._pictured(content, page, folder, progress)
+            content = self._filled(content, page, folder, progress)
             layout = layout_of(QgsProject.instance(), template, content, self.remarks)
             paint_page(layout, path, form)
+
+    def _filled(self, content, page, folder, progress):
+        """A page's content with its picture, if it has one."""
+        if page.hole is not None:
+            return self._pictured(content, page, folder, progress)
+        if page.given and not page.given_page:
+            return self._given(content, page, folder)
+        return content
 
     def _pictured(self, content, page, folder, progress):
         """A hole's content with its picture, or with a word that there is none."""
@@ -183,6 +240,16 @@ class GuideMaker:
         items = (*overlay.items, *plate.items(overlay.width / 2, overlay.height - 6.0, "lacking"))
         drawings = {**content.drawings, "overlay": replace(overlay, items=items)}
         return replace(content, drawings=drawings)
+
+    def _given(self, content, page, folder):
+        """A sponsor's content with the image, or with a word that it cannot be read."""
+        size = self._templates["sponsor"].size
+        box = next(one.box for one in parts_of("sponsor", size) if one.id == "picture")
+        try:
+            return replace(content, pictures={"picture": no_larger(page.given, box[2:], folder)})
+        except YardwrightError as error:
+            self._tell_given(page, error)
+            return replace(content, variables=page.variables)
 
     def _template(self, kind, wanted):
         frames = None
@@ -203,11 +270,21 @@ class GuideMaker:
         finally:
             take_away()
 
+    def _texts(self, pages):
+        """``(pages, remarks)``, the figures in their texts worked out."""
+        context, made, remarks = _context(), [], []
+        for page in pages:
+            text, errors = worked_out(page.text, context)
+            made.append(replace(page, text=text))
+            remarks += [
+                Remark(say("“{page}”: {told}", page=page.called, told=error), "expression")
+                for error in errors
+            ]
+        return tuple(made), remarks
+
     def _descriptions(self):
         """``({hole: text}, remarks)``, the figures in them worked out."""
-        context = QgsExpressionContext()
-        context.appendScope(QgsExpressionContextUtils.globalScope())
-        made, remarks = {}, []
+        context, made, remarks = _context(), {}, []
         for hole in self.course.holes:
             made[hole.number], errors = worked_out(hole.description, context)
             remarks += [
@@ -215,6 +292,12 @@ class GuideMaker:
                 for error in errors
             ]
         return made, remarks
+
+
+def _context():
+    context = QgsExpressionContext()
+    context.appendScope(QgsExpressionContextUtils.globalScope())
+    return context
 
 
 def _go_on(progress, done, total):

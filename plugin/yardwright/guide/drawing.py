@@ -260,7 +260,8 @@ def lines_within(texts, width, height, size, least=LEAST_SIZE, leading=1.28):
     step = 0.25
     while True:
         lines = [line for text in texts for line in (broken(text, width, size) or [""])]
-        room = max(math.floor((height + 0.28 * height_of(size)) / (leading * height_of(size)) + 1e-9), 0)
+        lines_high = (height + 0.28 * height_of(size)) / (leading * height_of(size))
+        room = max(math.floor(lines_high + 1e-9), 0) if math.isfinite(lines_high) else len(lines)
         if len(lines) <= room:
             return lines, size, True
         if size - step < least - 1e-9:

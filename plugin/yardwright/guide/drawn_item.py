@@ -34,6 +34,7 @@ PARTS = {
     "cover": to_say("Ground of the cover"),
     "head": to_say("Head of the hole’s page"),
     "foot": to_say("Foot of the hole’s page"),
+    "flow": to_say("Text that flows over pages"),
 }
 """What drawn parts show, by the id of their item; others are called by their id."""
 

@@ -305,6 +305,7 @@ def _text(paper):
     return (
         paper.heading("[% @heading %]"),
         TextPart("text", paper.body, "[% @text %]", paper.points(9)),
+        DrawnPart("flow", paper.body),
         paper.number(),
     )
 

@@ -17,8 +17,9 @@ from qgis.PyQt.QtGui import (
 from ..model.errors import YardwrightError
 from ..model.words import say
 from ..store.files import written_beside
+from .flowing_text import paint_flow
 from .lettering import MM_PER_POINT, font_of
-from .sheet_parts import Area, Dots, Line, Text
+from .sheet_parts import Area, Dots, Flow, Line, Text
 
 _DPI = 2540
 """A unit of the page is a hundredth of a millimetre."""
@@ -124,4 +125,4 @@ def _path(chains, per_mm):
     return path
 
 
-_PAINT = {Text: _text, Line: _line, Area: _area, Dots: _dots}
+_PAINT = {Text: _text, Line: _line, Area: _area, Dots: _dots, Flow: paint_flow}

@@ -252,10 +252,7 @@ class PdfFile:
 
         Raises YardwrightError when there is no such page, or more than one where one is wanted.
         """
-        tree = self.dictionary(self.dictionary(self.trailer.get(b"/Root")).get(b"/Pages"))
-        pages = [*self._pages(tree, {}, set(), 0)]
-        if not pages:
-            raise self.damaged()
+        pages = self._all_pages()
         if number is not None:
             if not 1 <= number <= len(pages):
                 raise YardwrightError(
@@ -269,6 +266,17 @@ class PdfFile:
                 say("Save the page you want as a PDF of its own."),
             )
         return pages[0]
+
+    def page_count(self):
+        """How many pages it has, one at least."""
+        return len(self._all_pages())
+
+    def _all_pages(self):
+        tree = self.dictionary(self.dictionary(self.trailer.get(b"/Root")).get(b"/Pages"))
+        pages = [*self._pages(tree, {}, set(), 0)]
+        if not pages:
+            raise self.damaged()
+        return pages
 
     def _pages(self, node, inherited, seen, depth):
         own = {

@@ -77,6 +77,23 @@ class Dots:
 
 
 @dataclass(frozen=True)
+class Flow:
+    """A page of a Markdown text that flows over frames of one size, see ``flowing_text``. x, y: the frame's
+    left top corner. size: points. page: which of its pages, from 0. folder: where its pictures lie, stamps:
+    what they are known by."""
+
+    x: float
+    y: float
+    width: float
+    height: float
+    text: str
+    size: float
+    page: int = 0
+    folder: str = field(default="", repr=False)
+    stamps: tuple = ()
+
+
+@dataclass(frozen=True)
 class Place:
     """Where something of a green falls on a page. symbol: ``pin``, ``front`` or ``back``; round: of a pin."""
 

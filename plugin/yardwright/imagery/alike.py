@@ -12,7 +12,9 @@ from dataclasses import dataclass
 
 import numpy as np
 from scipy import fft
-from scipy.ndimage import gaussian_filter, maximum_filter, minimum_filter, uniform_filter
+from scipy.ndimage import gaussian_filter
+
+from .patches import highest, lowest, mean_about, planes_of
 
 SIGMA = 1.0
 """The edges that are compared, pixels: finer than the soft margin of a shadow, coarser than grain."""
@@ -61,13 +63,13 @@ class Peak:
 def edges_of(picture):
     """The Edges of a picture, (h, w, 4) of uint8. What lies in shade is not seen: shadows fall elsewhere at
     another hour, and would draw the one date towards the other's."""
-    light = np.log(picture[:, :, :3].mean(axis=2, dtype=np.float32) + np.float32(16))
+    light = np.log(sum(planes_of(picture).astype(np.float32)) * np.float32(1 / 3) + np.float32(16))
     east = gaussian_filter(light, SIGMA, order=(0, 1))
     down = gaussian_filter(light, SIGMA, order=(1, 0))
     # An edge of the picture itself is none of the ground.
-    seen = minimum_filter(picture[:, :, 3], 2 * math.ceil(3 * SIGMA) + 1, mode="nearest") > 250
-    shade = uniform_filter(light, 3) < uniform_filter(light, _AROUND) - _DARK
-    seen &= ~maximum_filter(shade, 5)
+    seen = lowest(picture[:, :, 3], math.ceil(3 * SIGMA)) > 250
+    shade = mean_about(light, 3) < mean_about(light, _AROUND) - _DARK
+    seen &= ~highest(shade, 2)
     length = np.hypot(east, down)
     usual = np.median(length[seen]) if seen.any() else 1.0
     direction = (east + 1j * down) / (length + _USUAL * usual + np.float32(1e-6))

@@ -1,7 +1,8 @@
 """Smooth fields between what is known, and the arithmetic of laying one picture into another."""
 
 import numpy as np
-from scipy.ndimage import maximum_filter1d, uniform_filter1d
+
+from .patches import coarser, grown, mean_about
 
 _TRUST = 0.5
 
@@ -113,33 +114,25 @@ def summed(array, factor):
     return sums.astype(np.float32)
 
 
-def grown(mask, pixels):
-    """A mask grown by that many pixels, to a square."""
-    return widest(mask.astype(np.uint8), pixels).astype(bool)
-
-
-def widest(numbers, pixels):
-    """The greatest of the whole numbers within that many pixels, along rows and columns."""
-    size = 2 * pixels + 1
-    return maximum_filter1d(maximum_filter1d(numbers, size, axis=0), size, axis=1)
+def averaged(pixels, step):
+    """A picture (h, w, 4) uint8 ``step`` times coarser; what is clear does not darken the rest."""
+    shown = pixels[..., 3] > 127
+    if step == 1 or shown.all():
+        return coarser(pixels, step)
+    count = summed(shown, step)
+    made = np.zeros((*count.shape, 4), np.uint8)
+    for band in range(3):
+        total = summed(np.where(shown, pixels[..., band], 0), step)
+        made[..., band] = np.rint(total / np.maximum(count, 1))
+    made[..., 3] = np.where(count * 2 >= step * step, 255, 0)
+    return made
 
 
 def softened(mask, pixels):
     """A mask grown and let fade, (h, w) float32: 1 within it, 0 further off than about 3 x ``pixels``."""
-    size = 2 * pixels + 1
-    soft = grown(mask, 2 * pixels).astype(np.float32)
-    for _ in range(2):
-        soft = uniform_filter1d(
-            uniform_filter1d(soft, size, axis=0, mode="nearest"), size, axis=1, mode="nearest"
-        )
-    return np.clip(soft, 0, 1)
+    return np.clip(smooth(grown(mask, 2 * pixels).astype(np.float32), pixels), 0, 1)
 
 
 def smooth(array, pixels):
     """Means of a square of ``2 * pixels + 1``, taken twice, so that it has no corners."""
-    size = 2 * pixels + 1
-    for _ in range(2):
-        array = uniform_filter1d(
-            uniform_filter1d(array, size, axis=0, mode="nearest"), size, axis=1, mode="nearest"
-        )
-    return array
+    return mean_about(mean_about(array, 2 * pixels + 1), 2 * pixels + 1)

@@ -6,10 +6,11 @@ from dataclasses import dataclass
 import numpy as np
 from scipy.ndimage import binary_erosion, distance_transform_edt, label, median
 
-from .abreast import abreast
-from .blending import grown, membrane, smooth, summed
+from .abreast import two_threads
+from .blending import membrane, smooth, summed
 from .hiding import SHADE
 from .lightening import learn_light
+from .patches import grown
 
 MOST_CELLS = 1_500_000
 _WIDE_SPOT = 2500  # cells; a spot larger than that may take several dates
@@ -120,14 +121,18 @@ def choose(tally, matches, gains, black, plain):
         level = membrane(rest, _unlike_none(rest, known * plain * away))
         return level, _unlikeness(rest - level, known)
 
-    found = abreast(beside, tally.both, matches)
-    levels = [level for level, _ in found]
-    order = _orders(tally, [unlike for _, unlike in found])
     sunny = tally.seen.count / area * plain * away
-    about = membrane(tally.seen.mean(), sunny)
-    light, lit, more = _light(tally, matches, levels, black, sunny, about)
-    unfit = tuple(_unfit(tally, k, match, levels[k], light, about) for k, match in enumerate(matches))
-    own = abreast(lambda k, match: _own_colour(tally, k, match), range(len(matches)), matches)
+    with two_threads() as pool:
+        field = pool.submit(lambda: membrane(tally.seen.mean(), sunny))
+        found = list(pool.map(beside, tally.both, matches))
+        levels, about = [level for level, _ in found], field.result()
+        shade = pool.submit(_light, tally, matches, levels, black, sunny, about)
+        ordered = pool.submit(_orders, tally, [unlike for _, unlike in found])
+        own = list(pool.map(lambda k, match: _own_colour(tally, k, match), range(len(matches)), matches))
+        light, lit, more = shade.result()
+        others = range(len(matches))
+        unfit = tuple(pool.map(lambda k: _unfit(tally, k, matches[k], levels[k], light, about), others))
+        order = ordered.result()
     raised = tuple(level + (1 - gain) * one for level, gain, one in zip(levels, gains, own))
     return Choices(tally.size, order, raised, tuple(gains), unfit, light, lit, more)
 

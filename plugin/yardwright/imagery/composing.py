@@ -18,7 +18,7 @@ from ..model.errors import YardwrightError
 from ..model.words import say
 from .abreast import two_threads
 from .aside import Aside, Block, blocks
-from .blending import grown, stepped, summed
+from .blending import averaged, stepped, summed
 from .burning import burnt
 from .choosing import Tally, cell_size, choose
 from .composite_file import write_composite
@@ -28,6 +28,7 @@ from .hand_masks import SEEN_BY_HAND
 from .hiding import CLOUD, CROWN, EMPTY, HALO_M, MOVER, SHADE, hidden, learn_looks, standing
 from .laying import HIDDEN, INVENTED, LIGHTENED, STANDS, Rules, lay
 from .lightening import TEXTURE_CELL, grain_of, texture_of
+from .patches import grown
 from .recipe import PLAIN
 from .sun import sun_on_grid
 from .told import Told
@@ -163,7 +164,7 @@ class _Making:
                 pixels = image.pixels(block.grid(self.grid), told.narrowed(block.y / high, 1.0))
                 told.check()
                 picture.write(block, pixels)
-                coarse[block.y // step : -(-(block.y + block.height) // step)] = _averaged(pixels, step)
+                coarse[block.y // step : -(-(block.y + block.height) // step)] = averaged(pixels, step)
         return picture, coarse
 
     def _aside(self, name, bands):
@@ -414,20 +415,6 @@ def _pieces(width, height):
         for j in range(_PIECES)
         for i in range(_PIECES)
     ]
-
-
-def _averaged(pixels, step):
-    """A picture ``step`` times coarser; what is clear does not darken the rest."""
-    if step == 1:
-        return pixels
-    clear = pixels[..., 3] > 127
-    count = summed(clear, step)
-    made = np.zeros((*count.shape, 4), np.uint8)
-    for band in range(3):
-        total = summed(np.where(clear, pixels[..., band], 0), step)
-        made[..., band] = np.rint(total / np.maximum(count, 1))
-    made[..., 3] = np.where(count * 2 >= step * step, 255, 0)
-    return made
 
 
 def _coarse_grid(grid, shape):

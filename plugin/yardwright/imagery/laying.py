@@ -6,9 +6,10 @@ import numpy as np
 from scipy.ndimage import binary_propagation
 
 from .aside import Block
-from .blending import grown, smooth, softened, spread, spread_at, stepped, widest
+from .blending import smooth, softened, spread, spread_at, stepped
 from .hiding import EMPTY, MOVER, SHADE
 from .lightening import depth_of_shade, lightened
+from .patches import grown, highest
 
 PHOTOGRAPHED, LIGHTENED, INVENTED, HIDDEN = 0, 1, 2, 3
 """How a pixel came about; HIDDEN: what hides could not be taken away, the base stays."""
@@ -85,7 +86,7 @@ def _blend(made, source, pictures, pick, wanted, asked, fade, block, rules):
     """Blend what the dates picked show into a picture, in place, where it is wanted and a little about."""
     taken = wanted & (pick > 0)
     # Beyond what a date shows for sure, a little more, so that it does not end in a step.
-    reach = np.where(pick > 0, pick, widest(pick, 1) * wanted)
+    reach = np.where(pick > 0, pick, highest(pick) * wanted)
     rows, columns = np.nonzero(reach)
     own = made[rows, columns, :3].astype(np.float32)
     fill = _filled(pictures, reach, rows, columns, block, rules)

@@ -3,13 +3,14 @@
 from dataclasses import dataclass
 
 import numpy as np
-from scipy.ndimage import uniform_filter1d
 
 from .blending import smooth
+from .patches import mean_about
 
 _LUMA = np.array([0.3, 0.55, 0.15], np.float32)
 _LEAST_PAIRS = 12
 TEXTURE_CELL = 8
+_GRAIN = 5  # pixels over which grain is told from texture
 _NO_SHADE = 0.04
 _ALL_SHADE = (1.0, 0.7)  # at the edge of a shade, and well within it
 
@@ -69,11 +70,11 @@ def lightened(picture, depth, light, noise, more=0.0):
     made = light.lit(picture, depth) + np.asarray(more) * depth[..., None]
     left = 1 - (1 - light.gain.mean()) * depth
     grain = (noise / left) ** 2 - noise**2
-    middle = _mean(made)
+    middle = mean_about(made, _GRAIN)
     # Texture is one of brightness; what differs in colour from pixel to pixel is grain.
     bright = middle @ _LUMA
     rest = made @ _LUMA - bright
-    spread = _mean(rest * rest)
+    spread = mean_about(rest * rest, _GRAIN)
     keep = np.clip(1 - grain / np.maximum(spread, 1e-3), 0.15, 1)
     even = middle * (1 + keep * rest / np.maximum(bright, 1))[..., None]
     return made + np.minimum(3 * depth, 1)[..., None] * (even - made)
@@ -98,7 +99,3 @@ def texture_of(picture):
     high, wide = fine.shape[0] // n * n, fine.shape[1] // n * n
     cells = fine[:high, :wide].reshape(high // n, n, wide // n, n)
     return np.sqrt((cells * cells).mean(axis=(1, 3)))
-
-
-def _mean(array):
-    return uniform_filter1d(uniform_filter1d(array, 5, axis=0, mode="nearest"), 5, axis=1, mode="nearest")

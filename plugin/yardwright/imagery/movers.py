@@ -137,17 +137,18 @@ def outlined(score, sharp, gsd, barred, faint=None):
     # What the ground about differs by is no mark of a mover.
     rest = above(score, _usual(score, gsd, 9.0, 0))
     parts = _Parts((rest > _EDGE) & ~barred, rest, sharp, gsd)
-    plain = parts.where(parts.compact & (parts.size >= LEAST_M2) & (parts.peak >= _SEED))
+    plain = parts.compact & (parts.size >= LEAST_M2) & (parts.peak >= _SEED)
     if not plain.any():
-        return plain
-    company = grown(plain, round(_COMPANY_M / gsd))
-    shadow = parts.touching(grown(plain, max(1, round(_SHADOW_M / gsd))))
+        return np.zeros(score.shape, bool)
+    company = parts.about(plain, round(_COMPANY_M / gsd))
+    shadow = parts.touching(parts.about(plain, max(1, round(_SHADOW_M / gsd))))
     fainter = parts.touching(company) & (parts.size >= LEAST_M2) & (parts.peak >= _FAINT)
-    made = plain | parts.where(parts.compact & (shadow | fainter))
+    reach = max(1, round(0.3 / gsd))
+    made = parts.about(plain | (parts.compact & (shadow | fainter)), reach)
     if faint is not None:
         parts = _Parts(company & (faint > _EDGE) & ~barred, faint, sharp, gsd)
-        made |= parts.where(parts.compact & (parts.size >= LEAST_M2) & (parts.peak >= _KIND))
-    return grown(made, max(1, round(0.3 / gsd)))
+        made |= parts.about(parts.compact & (parts.size >= LEAST_M2) & (parts.peak >= _KIND), reach)
+    return made
 
 
 class _Parts:
@@ -156,29 +157,48 @@ class _Parts:
 
     def __init__(self, mask, score, sharp, gsd):
         self.numbers, many = label(mask, np.ones((3, 3), bool))
+        self.boxes = find_objects(self.numbers)
         inside = self.numbers[mask]
-        self.peak, steep = np.zeros((2, many + 1), np.uint8)
-        np.maximum.at(self.peak, inside, score[mask])
-        np.maximum.at(steep, inside, sharp[mask])
+        self.peak, steep = _greatest(inside, many, score[mask], sharp[mask])
         self.size = np.bincount(inside, minlength=many + 1) * gsd**2
-        self.compact = _compact(self.numbers, self.size, gsd) & (steep >= _STEEP * self.peak)
+        self.compact = _compact(self.boxes, self.size, gsd) & (steep >= _STEEP * self.peak)
 
-    def where(self, kept):
-        """The mask of the parts kept, (many + 1,) bool, none of them that of number 0."""
-        return kept.take(self.numbers)
+    def about(self, kept, reach):
+        """The mask of the parts kept, (many + 1,) bool, and of ``reach`` pixels about them. They are few and
+        small: each is grown by itself, not the whole plane."""
+        made = np.zeros(self.numbers.shape, bool)
+        for number in np.flatnonzero(kept):
+            box = tuple(slice(max(one.start - reach, 0), one.stop + reach) for one in self.boxes[number - 1])
+            made[box] |= grown(self.numbers[box] == number, reach)
+        return made
 
     def touching(self, mask):
         """Which parts a mask touches."""
         touched = np.zeros(len(self.size), bool)
         touched[self.numbers[mask]] = True
+        touched[0] = False
         return touched
 
 
-def _compact(parts, size, gsd):
-    """Which of the parts have the size (m2, (n + 1,)) and shape of what moves, (n + 1,) bool."""
+def _greatest(numbers, many, *values):
+    """For each of ``values``, (n,) uint8, the greatest by number, (many + 1,) uint8; 0 where there is none.
+    numbers: (n,) of 0 to many."""
+    order = np.argsort(numbers, kind="stable")
+    ordered = numbers[order]
+    first = np.flatnonzero(np.diff(ordered, prepend=-1))
+    made = np.zeros((len(values), many + 1), np.uint8)
+    if len(first):
+        for one, found in zip(values, made):
+            found[ordered[first]] = np.maximum.reduceat(one[order], first)
+    return made
+
+
+def _compact(boxes, size, gsd):
+    """Which of the parts have the size (m2, (n + 1,)) and, by their boxes, the shape of what moves, (n + 1,)
+    bool."""
     kept = size <= 2 * MOST_M2
     kept[0] = False
-    for number, box in enumerate(find_objects(parts), start=1):
+    for number, box in enumerate(boxes, start=1):
         if kept[number]:
             tall, wide = ((part.stop - part.start) * gsd for part in box)
             longest = max(tall, wide)

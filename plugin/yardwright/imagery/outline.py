@@ -37,8 +37,13 @@ _STANDS_OUT = 2.8
 """The contrast across a margin in that of like lines within it, below which it is taken for chance: outlines
 in mere grain come to 2.75 at most, margins on aerial images to 3.1 at least (measured, tests/imagery)."""
 _LEAST_SHARPNESS = 0.35
+_ROUGHER, _AS_ROUGH, _NARROW_M = 1.3, 0.55, 8.0
+"""How rough water may be in the roughness of what lies round it, wide and narrow, and how wide narrow is.
+Ponds come to 0.42 at most, brooks to 0.63 and more, woods taken for water to 1.48 and more (measured on the
+sample course's three seasons)."""
 _DOUBT_TOLD = 0.08
-"""The share of a margin that may be guessed without a word."""
+_FRAMED_TOLD = 0.01
+"""The shares of a margin that may be guessed, or lie on the frame of the picture, without a word."""
 
 
 @dataclass(frozen=True)
@@ -51,7 +56,8 @@ class Sought:
     margin. thin: half the width of what is too thin to belong to it. bends: how long its margin usually
     is, for a circle of the same area 1. mown: whether a mower leaves stripes on it. wide: how far within
     what is set off best its own margin may lie: a green lies within its collar. shaded: whether what of it
-    lies in the shade can be told.
+    lies in the shade can be told. even: whether it is smoother than what lies round it. whole: whether it
+    can be no larger than the ground looked at.
     """
 
     window: float
@@ -67,15 +73,17 @@ class Sought:
     mown: bool = False
     wide: float = 0.0
     shaded: bool = False
+    even: bool = False
+    whole: bool = False
 
 
 SOUGHT = {
     "green": Sought(110, 60, 500, 3000, 3.0, 2.5, 0.8, 0.6, 2.0, 1.15, mown=True, wide=4.0),
     "bunker": Sought(90, 4, 100, 4000, 6.0, 10.0, 1.0, 0.3, 0.4, 1.6, shaded=True),
     "tee": Sought(90, 8, 120, 3000, 4.0, 2.5, 0.6, 0.5, 1.0, 1.3, wide=2.0),
-    "penalty_area": Sought(320, 30, 3000, 60000, 12.0, 6.0, 1.0, 0.5, 1.0, 1.6),
+    "penalty_area": Sought(320, 30, 3000, 60000, 12.0, 6.0, 1.0, 0.5, 1.0, 1.6, even=True),
     "fairway": Sought(420, 200, 8000, 80000, 5.0, 2.5, 0.6, 0.8, 3.0, 1.6, mown=True),
-    "apron": Sought(130, 30, 900, 5000, 3.0, 2.5, 0.6, 0.6, 0.5, 1.3),
+    "apron": Sought(130, 30, 900, 5000, 3.0, 2.5, 0.6, 0.6, 0.5, 1.3, whole=True),
 }
 """The kinds that can be outlined. Of a penalty area its water is sought."""
 
@@ -420,9 +428,16 @@ def _told(amounts, seen, ring, sought, pixel, shaded):
     sharpness = float(seen_at(np.where(framed, 0.0, contrast), sought.plain).mean())
     if sharpness < _LEAST_SHARPNESS or np.median(contrast[~framed]) < _STANDS_OUT * chance:
         raise _no_margin()
+    if sought.whole and framed.mean() > _FRAMED_TOLD:
+        raise _no_margin()
+    if sought.even and _too_rough(image, ring, pixel):
+        raise YardwrightError(
+            say("No even water can be seen round this place."),
+            say("Click on open water, or draw it by hand: a brook is not seen whole under crowns."),
+        )
     doubtful = framed | (contrast < max(0.6 * sought.plain, 1.6 * chance))
     remarks = []
-    if framed.mean() > 0.01:
+    if framed.mean() > _FRAMED_TOLD:
         remarks.append(say("It runs on beyond the ground that was looked at."))
     guessed = (doubtful & ~framed).mean()
     if guessed > _DOUBT_TOLD:
@@ -433,6 +448,25 @@ def _told(amounts, seen, ring, sought, pixel, shaded):
         remarks.append(say("Part of it lies in the shade."))
     kept = _corners_that_count(ring, max(0.03 / pixel, 0.1))
     return Outline(ring[kept], doubtful[kept], sharpness, " ".join(remarks))
+
+
+def _too_rough(image, ring, pixel):
+    """Whether what lies within a margin is no open water."""
+    area = drawn(ring, image.shape[:2])
+    narrow = 2 * area.sum() * pixel < _NARROW_M * length(ring)
+    return _roughness(image, area, pixel) > (_AS_ROUGH if narrow else _ROUGHER)
+
+
+def _roughness(image, area, pixel):
+    """How much the colours of neighbours within an area differ at their most, in what they do round it."""
+    step = np.diff(image, axis=0, prepend=image[:1])
+    step = np.sqrt((step * step).sum(axis=-1))
+    within = ndimage.distance_transform_edt(area) * pixel > 1.0
+    away = ndimage.distance_transform_edt(~area) * pixel
+    around = (away > 1.0) & (away < 15.0)
+    if not within.any() or not around.any():
+        return np.inf
+    return float(np.quantile(step[within], 0.9) / np.quantile(step[around], 0.9))
 
 
 def _contrast(image, ring, half_width):

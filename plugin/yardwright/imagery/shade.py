@@ -10,7 +10,7 @@ from dataclasses import dataclass
 import numpy as np
 from scipy.ndimage import gaussian_filter, label
 
-from .patches import finer, grown, holding, opened
+from .patches import finer, grown, holding, mean_about, opened
 
 OFFSET = 8.0
 TALLEST_M = 25.0
@@ -18,6 +18,7 @@ USUAL = 0.25
 _LOWEST, _HIGHEST, _LEAST_FALL, _LEAST_SHARE = 0.22, 0.3, 10.0, 0.001
 _FEW = 200
 _LEAST_M2 = 1.5
+_WEAKER, _CORE_SHARE = 0.7, 0.4
 _REACH_MOST_M = 60.0
 _SAND, _BUNKER_M = 0.35, 4.0
 
@@ -182,14 +183,29 @@ def outlined(darker, threshold, gsd, more_likely):
 
     more_likely: (h, w) bool, the ground that standing things can throw their shadow on, or None.
     """
-    core = opened(darker > threshold, 1) if gsd < 0.8 else darker > threshold
+    soft = mean_about(darker, 3) if gsd < 0.8 else darker
+    core = soft > threshold
     if more_likely is not None:
-        core &= more_likely | (darker > 1.25 * threshold)
+        core &= more_likely | (soft > 1.25 * threshold)
+    if gsd < 0.8:
+        core = opened(core, 1)
+    core = _with_weaker(core, soft > _WEAKER * threshold)
     least = max(3, int(_LEAST_M2 / gsd**2))
     core = holding(core, core, least)
     edge = darker > 0.45 * threshold
     reach = max(1, round(1.2 / gsd))
     return core | (grown(core, reach) & edge)
+
+
+def _with_weaker(core, weaker):
+    """The parts of a weaker mask of which a good share is core: a shadow that hovers about the threshold."""
+    parts, many = label(weaker | core, np.ones((3, 3), bool))
+    if not many:
+        return core
+    size = np.bincount(parts.ravel(), minlength=many + 1)
+    kept = np.bincount(parts[core], minlength=many + 1) > _CORE_SHARE * size
+    kept[0] = False
+    return core | kept.take(parts)
 
 
 def thrown(mask, reach, nowhere_lit):

@@ -88,7 +88,9 @@ class Flight:
 
 @dataclass(frozen=True)
 class Event:
-    """All of one event. begins, ends: ISO days, "" where not said. fid: the id of its own row, or None."""
+    """All of one event. begins, ends: ISO days, "" where not said. host: who invites, in a few lines.
+    rules_off: keys of the rules on a guide's pages that do not apply to it, see ``guide.rules``. fid: the id
+    of its own row, or None."""
 
     name: str
     begins: str = ""
@@ -98,6 +100,8 @@ class Event:
     lengths: tuple = ()
     pins: tuple = ()
     limits: Limits = field(default_factory=Limits)
+    host: str = ""
+    rules_off: tuple = ()
     fid: int = field(default=None, compare=False)
 
     def round(self, number):

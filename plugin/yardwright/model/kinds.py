@@ -8,6 +8,7 @@ be said in the user’s language; names and stored values are the same in all.
 from dataclasses import dataclass
 
 from .event import STARTS
+from .guide_pages import PAGE_KINDS
 from .words import to_say
 
 TEXT, INTEGER, REAL, BOOLEAN, DATE = "text", "integer", "real", "boolean", "date"
@@ -261,6 +262,21 @@ KINDS = (
         ),
         drawn_over=95,
     ),
+    Kind(
+        "field_note",
+        to_say("Note from the ground"),
+        to_say("note from the ground"),
+        "Point",
+        (
+            Field("hole", INTEGER, to_say("Hole"), low=1, high=99),
+            Field("source", TEXT, to_say("Source")),
+            Field("written", DATE, to_say("Written on")),
+            Field("text", TEXT, to_say("Text")),
+            Field("picture", TEXT, to_say("Photograph")),
+            Field("looks_towards", REAL, to_say("Looks towards (° from north)"), low=0, high=360),
+        ),
+        drawn_over=90,
+    ),
 )
 
 TABLES = (
@@ -332,6 +348,8 @@ TABLES = (
             Field("apart_yd", REAL, to_say("Holes from those of earlier rounds (yd)"), low=0, default=3.0),
             Field("tolerance_yd", REAL, to_say("Pins may be out by (yd)"), low=0, default=0.5),
             Field("wear_yd", REAL, to_say("Tee markers from earlier places (yd)"), low=0, default=0.0),
+            Field("host", TEXT, to_say("Host")),
+            Field("rules_off", TEXT, to_say("Rules on pages that do not apply (with commas)")),
             Field("note", TEXT, to_say("Note")),
         ),
     ),
@@ -401,12 +419,29 @@ TABLES = (
             Field("text", TEXT, to_say("Text")),
         ),
     ),
+    Kind(
+        "guide_page",
+        to_say("Page of the guide"),
+        to_say("page of the guide"),
+        None,
+        (
+            Field("event", TEXT, to_say("Event")),
+            Field("sort", INTEGER, to_say("Order")),
+            Field("kind", TEXT, to_say("Kind"), values=tuple(PAGE_KINDS), needed=True),
+            Field("title", TEXT, to_say("Title")),
+            Field("text", TEXT, to_say("Text")),
+            Field("source", TEXT, to_say("File of the page")),
+            Field("shown", BOOLEAN, to_say("Shown"), default=True),
+            Field("note", TEXT, to_say("Note")),
+        ),
+    ),
 )
 
-SCHEMA_VERSION = 3
+SCHEMA_VERSION = 4
 
 BY_NAME = {kind.name: kind for kind in KINDS + TABLES}
-FEATURE_KINDS = tuple(k.name for k in KINDS if k.name not in ("image", "patch", "window", "pin"))
+_NOT_FEATURES = ("image", "patch", "window", "pin", "field_note")
+FEATURE_KINDS = tuple(k.name for k in KINDS if k.name not in _NOT_FEATURES)
 LISTED = tuple(k.name for k in KINDS if k.listed)
 OUTLINED = ("green", "bunker", "tee", "penalty_area", "fairway", "apron")
 """The kinds whose margin is found in an image from one place inside, see ``imagery.outline``."""

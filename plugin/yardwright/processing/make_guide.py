@@ -150,6 +150,7 @@ class MakeGuide(YardwrightAlgorithm):
         from ..guide.book_image import book_image
         from ..guide.book_making import Binding, GuideMaker
         from ..store.course_file import open_course
+        from ..store.guide_pages import read_guide_pages
         from ..store.reading import read_course
 
         place = self.course(parameters, context)
@@ -158,9 +159,11 @@ class MakeGuide(YardwrightAlgorithm):
         with closing(open_course(place)) as layers:
             course = read_course(layers)
             event = self._event(layers, parameters, context, feedback)
-        for problem in course.problems:
+            problems = []
+            pages = read_guide_pages(layers, problems)
+        for problem in (*course.problems, *problems):
             feedback.pushWarning(problem)
-        maker = GuideMaker(course, place, event, book_image(self._layer, course, place))
+        maker = GuideMaker(course, place, event, book_image(self._layer, course, place), pages=pages)
         try:
             book = maker.plan(wanted, self._living(feedback, 0.0, 15.0))
             for remark in book.remarks:

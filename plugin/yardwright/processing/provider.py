@@ -4,12 +4,14 @@ from qgis.core import QgsProcessingProvider
 
 from ..model.words import say
 from ..resources import icon, icon_path
+from .archive_event import ArchiveEvent
 from .audit_pins import AuditPins
 from .check_markers import CheckMarkers
 from .compose_image import ComposeImage
 from .event_sheets import WriteEventSheets
 from .export_windows import ExportWindows
 from .import_features import ImportFeatures
+from .import_notes import ImportNotes
 from .make_guide import MakeGuide
 from .measure_course import MeasureCourse
 from .outline_feature import OutlineFeature
@@ -21,6 +23,7 @@ from .start_course import StartCourse
 ALGORITHMS = (
     StartCourse,
     ImportFeatures,
+    ImportNotes,
     MeasureCourse,
     CheckMarkers,
     PlacePins,
@@ -31,6 +34,7 @@ ALGORITHMS = (
     ExportWindows,
     RegisterImages,
     MakeGuide,
+    ArchiveEvent,
     OutlineFeature,
 )
 

@@ -27,10 +27,11 @@ _KEYS = {
     "event_flight": ("event", "flight"),
     "event_length": ("event", "round", "flight", "hole"),
     "pin": ("event", "round", "hole"),
+    "guide_page": ("event", "sort"),
 }
 """What tells the rows of a table apart."""
 _PARTS = ("event_round", "event_flight", "event_length", "pin")
-_NAMED_IN = {"event": "name", **dict.fromkeys((*_PARTS, "pin_decision"), "event")}
+_NAMED_IN = {"event": "name", **dict.fromkeys((*_PARTS, "pin_decision", "guide_page"), "event")}
 """Every kind that has rows of an event, with the field that names it."""
 _LIMITS = {
     "margin": ("margin_yd", YARD),
@@ -123,7 +124,8 @@ def _event_rows(course_layers, problems):
         limits = _limits(fid, values, problems)
         name = values["name"]
         begins, ends = values.get("begins", ""), values.get("ends", "")
-        events[name] = Event(name, begins, ends, limits=limits, fid=fid)
+        host, off = values.get("host", ""), _words(values.get("rules_off", ""))
+        events[name] = Event(name, begins, ends, limits=limits, host=host, rules_off=off, fid=fid)
     return events
 
 
@@ -142,6 +144,11 @@ def _told_apart(course_layers, kind, problems):
             continue
         seen.add(key)
         yield fid, values, shape
+
+
+def _words(text):
+    """The words of a list with commas between them, a tuple."""
+    return tuple(filter(None, (part.strip() for part in text.split(","))))
 
 
 def _says(field, values):
@@ -287,7 +294,8 @@ def write_pins(course_layers, event_name, pins, points):
 
 
 def copy_event(course_layers, name, new_name, with_pins=False):
-    """A new event like another: its limits, dates, rounds, flights and lengths, and its pins when told.
+    """A new event like another: its limits, dates, host, rounds, flights, lengths and pages of the guide, and
+    its pins when told.
 
     Raises YardwrightError when there is no such event, or one of the new name.
     """
@@ -295,7 +303,7 @@ def copy_event(course_layers, name, new_name, with_pins=False):
     names = _names(course_layers, name)
     refuse_name(new_name, names)
     change = _Change(course_layers)
-    for kind in ("event", *(part for part in _PARTS if part != "pin" or with_pins)):
+    for kind in ("event", "guide_page", *(part for part in _PARTS if part != "pin" or with_pins)):
         change.copy(kind, name, new_name)
     change.write()
 
@@ -323,8 +331,8 @@ def rename_event(course_layers, name, new_name):
 
 
 def remove_event(course_layers, name):
-    """Take an event out with all that is its own: rounds, flights, lengths, pins and the decisions on them.
-    Raises YardwrightError when there is no such event."""
+    """Take an event out with all that is its own: rounds, flights, lengths, pins, the decisions on them and
+    its pages of the guide. Raises YardwrightError when there is no such event."""
     _names(course_layers, name)
     rows = rows_of_event(course_layers, name)
     with editing(course_layers, rows) as edit:
@@ -393,7 +401,8 @@ def _event_values(event):
         column: _yards(getattr(event.limits, name)) if unit == YARD else getattr(event.limits, name)
         for name, (column, unit) in _LIMITS.items()
     }
-    return {"begins": event.begins, "ends": event.ends, **limits}
+    own = {"host": event.host, "rules_off": ", ".join(event.rules_off)}
+    return {"begins": event.begins, "ends": event.ends, **own, **limits}
 
 
 def _round_values(one):

@@ -150,7 +150,7 @@ def _ask(layer, place, field):
                 },
             ),
         )
-    elif field.name in ("note", "description", "text"):
+    elif field.name in ("note", "description", "text", "host"):
         layer.setEditorWidgetSetup(place, QgsEditorWidgetSetup("TextEdit", {"IsMultiline": True}))
     if field.default is not None:
         layer.setDefaultValueDefinition(place, QgsDefaultValue(_literal(field.default)))

@@ -261,6 +261,10 @@ def _target():
     return _symbol(QgsMarkerSymbol, [_drawing("target", AMBER, 5.2)])
 
 
+def _field_note():
+    return _symbol(QgsMarkerSymbol, [_drawing("field_note", MIST, 5.0)])
+
+
 def _image():
     return _symbol(QgsFillSymbol, [_casing(0.75, 0.65), _core(WHITE, 0.3, "5;1;0.4;1")])
 
@@ -345,4 +349,5 @@ _SYMBOLS = {
     "patch": _patch,
     "window": _window,
     "pin": _pin,
+    "field_note": _field_note,
 }

@@ -23,7 +23,7 @@ from .course_file import (
 )
 from .files import written_beside
 
-_NEW_IN = {2: ("event_flight", "pin_decision")}
+_NEW_IN = {2: ("event_flight", "pin_decision"), 4: ("field_note", "guide_page")}
 """The layers and tables that came with a version. Other ones that are missing were taken away."""
 
 

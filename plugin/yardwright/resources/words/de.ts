@@ -85,6 +85,11 @@
         <translation>Bild&amp;nachweis</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>&amp;Crop marks</source>
+        <translation>&amp;Schnittmarken</translation>
+    </message>
+    <message>
         <location filename="../../desk/toolbar.py"/>
         <source>&amp;Dates panel</source>
         <translation>Bedienfeld „Bild&amp;datum“</translation>
@@ -98,6 +103,16 @@
         <location filename="../../desk/ties.py"/>
         <source>&amp;Delete pair</source>
         <translation>Paar &amp;löschen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/hole_panel.py"/>
+        <source>&amp;Description…</source>
+        <translation>&amp;Beschreibung…</translation>
+    </message>
+    <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>&amp;Event</source>
+        <translation>Veranst&amp;altung</translation>
     </message>
     <message>
         <location filename="../../desk/toolbar.py"/>
@@ -120,6 +135,16 @@
         <translation>&amp;Ordner</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>&amp;Form</source>
+        <translation>F&amp;orm</translation>
+    </message>
+    <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>&amp;Grid over the greens</source>
+        <translation>&amp;Raster über den Grüns</translation>
+    </message>
+    <message>
         <location filename="../../desk/propose_dialog.py"/>
         <source>&amp;Heights from</source>
         <translation>&amp;Höhen aus</translation>
@@ -140,9 +165,19 @@
         <translation>&amp;Bahnen</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>&amp;Image</source>
+        <translation>&amp;Bild</translation>
+    </message>
+    <message>
         <location filename="../../desk/date_actions.py"/>
         <source>&amp;Images of the dates</source>
         <translation>&amp;Bilder der Daten</translation>
+    </message>
+    <message>
+        <location filename="../../desk/description_dialog.py"/>
+        <source>&amp;Keep</source>
+        <translation>&amp;Behalten</translation>
     </message>
     <message>
         <location filename="../../desk/ties.py"/>
@@ -160,6 +195,11 @@
         <translation>&amp;Lizenz</translation>
     </message>
     <message>
+        <location filename="../../desk/description_dialog.py"/>
+        <source>&amp;Look at the place</source>
+        <translation>Den Ort an&amp;sehen</translation>
+    </message>
+    <message>
         <location filename="../../desk/dates_panel.py"/>
         <source>&amp;Make it a date…</source>
         <translation>Als &amp;Bilddatum aufnehmen…</translation>
@@ -175,6 +215,12 @@
         <translation>Platz ö&amp;ffnen…</translation>
     </message>
     <message>
+        <location filename="../../desk/description_dialog.py"/>
+        <source>&amp;Open the photograph</source>
+        <translation>Das &amp;Foto öffnen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/guide_dialog.py"/>
         <location filename="../../desk/sheets_dialog.py"/>
         <source>&amp;Page</source>
         <translation>&amp;Seite</translation>
@@ -193,6 +239,11 @@
         <location filename="../../desk/toolbar.py"/>
         <source>&amp;Previous hole</source>
         <translation>&amp;Vorige Bahn</translation>
+    </message>
+    <message>
+        <location filename="../../desk/description_dialog.py"/>
+        <source>&amp;Put it in</source>
+        <translation>&amp;Einfügen</translation>
     </message>
     <message>
         <location filename="../../desk/hidden_panel.py"/>
@@ -225,6 +276,7 @@
         <translation>&amp;Reparieren</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
         <location filename="../../desk/sheets_dialog.py"/>
         <source>&amp;Round</source>
         <translation>&amp;Runde</translation>
@@ -270,6 +322,11 @@
         <location filename="../../desk/measure_dialog.py"/>
         <source>&amp;Tee sets</source>
         <translation>Abschlagse&amp;ts</translation>
+    </message>
+    <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>&amp;Tees</source>
+        <translation>A&amp;bschläge</translation>
     </message>
     <message>
         <location filename="../../desk/composing_dialog.py"/>
@@ -373,6 +430,11 @@
         <translation>Eine CSV-Datei mit den Spalten round, hole, on, off, from (left, right oder centre) und vielleicht green_depth, in der Einheit des Platzes; in Metern oder Yards, wo eine Überschrift es sagt, wie in „on m“.</translation>
     </message>
     <message>
+        <location filename="../../processing/import_notes.py"/>
+        <source>A GPX, GeoJSON or KML file, a JPEG with a position, or a folder of these. Photographs stay where they are.</source>
+        <translation>Eine GPX-, GeoJSON- oder KML-Datei, ein JPEG mit Ort oder ein Ordner davon. Fotos bleiben, wo sie sind.</translation>
+    </message>
+    <message>
         <location filename="../../processing/event_sheets.py"/>
         <source>A PDF for each sheet, named after event, round or hole, and sheet, such as “Heron Cup_round_1_greens.pdf”; and the tables pins and tee_setting of the rounds. Those of an earlier run are replaced.</source>
         <translation>Eine PDF-Datei je Blatt, benannt nach Wettspiel, Runde oder Bahn und Blatt, etwa „Heron Cup_round_1_greens.pdf“; dazu die Tabellen pins und tee_setting der Runden. Die eines früheren Laufs werden ersetzt.</translation>
@@ -406,6 +468,11 @@
         <location filename="../../store/writing.py"/>
         <source>A course has no layer “{kind}”.</source>
         <translation>Ein Platz hat keinen Layer „{kind}“.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/description_dialog.py"/>
+        <source>A double click puts the note into the description.</source>
+        <translation>Ein Doppelklick fügt die Notiz in die Beschreibung ein.</translation>
     </message>
     <message>
         <location filename="../../desk/hole_panel.py"/>
@@ -618,6 +685,11 @@
         <translation>An&amp;wenden</translation>
     </message>
     <message>
+        <location filename="../../processing/import_notes.py"/>
+        <source>ADDED: how many notes came in. KNOWN: how many were there already. The log names what was left out.</source>
+        <translation>ADDED: wie viele Notizen hereinkamen. KNOWN: wie viele schon da waren. Das Protokoll nennt, was ausgelassen wurde.</translation>
+    </message>
+    <message>
         <location filename="../../desk/dates_panel.py"/>
         <source>Above and below</source>
         <translation>Oben und unten</translation>
@@ -628,6 +700,7 @@
         <translation>Angehaktes über&amp;nehmen</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
         <location filename="../../desk/hole_panel.py"/>
         <source>Add</source>
         <translation>Hinzufügen</translation>
@@ -641,6 +714,11 @@
         <location filename="../../desk/tees_dialog.py"/>
         <source>Add a flight, then type the lengths of its holes.</source>
         <translation>Eine Gruppe hinzufügen, dann die Längen ihrer Bahnen eintragen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>Add a page after the one chosen</source>
+        <translation>Eine Seite nach der gewählten einfügen</translation>
     </message>
     <message>
         <location filename="../../desk/event_panel.py"/>
@@ -689,6 +767,11 @@
         <translation>Alle Bahnen</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>All rounds</source>
+        <translation>Alle Runden</translation>
+    </message>
+    <message>
         <location filename="../../desk/dates_panel.py"/>
         <source>All {} features shown.</source>
         <translation>Alle {} Objekte werden gezeigt.</translation>
@@ -707,6 +790,11 @@
         <location filename="../../processing/import_features.py"/>
         <source>An OpenStreetMap file (.osm, .osm.pbf, or GeoJSON with golf tags), or any vector layer or file: shapefile, KML, GPX, DXF, GeoPackage, or a CSV of surveyed points with columns lon and lat, or x and y. In a CSV, the points of a line or an area name it in a column “feature”. Fields with the names of the course’s own fields are taken over.</source>
         <translation>Eine OpenStreetMap-Datei (.osm, .osm.pbf oder GeoJSON mit Golf-Tags) oder ein beliebiger Vektorlayer oder eine Vektordatei: Shapefile, KML, GPX, DXF, GeoPackage oder eine CSV vermessener Punkte mit den Spalten lon und lat oder x und y. In einer CSV nennen die Punkte einer Linie oder Fläche diese in einer Spalte „feature“. Felder mit den Namen der Felder des Platzes werden übernommen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/page_editor.py"/>
+        <source>An image or a PDF. It is copied into the course’s folder of the guide, to stay with it.</source>
+        <translation>Ein Bild oder PDF. Es wird in den Ordner des Buchs beim Platz kopiert, damit es dabei bleibt.</translation>
     </message>
     <message>
         <location filename="../../processing/outline_feature.py"/>
@@ -739,6 +827,16 @@
         <translation>Vorgrün</translation>
     </message>
     <message>
+        <location filename="../../processing/archive_event.py"/>
+        <source>Archive</source>
+        <translation>Archiv</translation>
+    </message>
+    <message>
+        <location filename="../../processing/archive_event.py"/>
+        <source>Archive an event</source>
+        <translation>Eine Veranstaltung archivieren</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <location filename="../../desk/pointer.py"/>
         <source>Area</source>
@@ -753,6 +851,11 @@
         <location filename="../../desk/slope_shading.py"/>
         <source>Arrows point downhill.</source>
         <translation>Die Pfeile zeigen bergab.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/description_dialog.py"/>
+        <source>As it is printed</source>
+        <translation>Wie es gedruckt wird</translation>
     </message>
     <message>
         <location filename="../../desk/hidden_panel.py"/>
@@ -879,6 +982,11 @@
         <translation>Wird angesehen…</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>Booklet for print</source>
+        <translation>Heft für den Druck</translation>
+    </message>
+    <message>
         <location filename="../../desk/ties.py"/>
         <source>Both {} and {} must be layers of this project.</source>
         <translation>{} und {} müssen beide Layer dieses Projekts sein.</translation>
@@ -919,9 +1027,19 @@
         <translation>Zuerst seine Objekte einlesen (importfeatures).</translation>
     </message>
     <message>
+        <location filename="../../processing/import_notes.py"/>
+        <source>Bring notes in</source>
+        <translation>Notizen hereinholen</translation>
+    </message>
+    <message>
         <location filename="../../processing/import_features.py"/>
         <source>Brings greens, tees, bunkers, lines of play and other features into a course: from OpenStreetMap (golf=*), or from any vector layer or file whose kind you name. Each feature is given to the holes it lies on. Importing the same source again adds nothing twice.</source>
         <translation>Liest Grüns, Abschläge, Bunker, Spiellinien und andere Objekte in einen Platz ein: aus OpenStreetMap (golf=*) oder aus einem beliebigen Vektorlayer oder einer Vektordatei, deren Art angegeben wird. Jedes Objekt wird den Bahnen zugeordnet, auf denen es liegt. Dieselbe Quelle erneut einzulesen fügt nichts doppelt hinzu.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/import_notes.py"/>
+        <source>Brings notes from the ground into a course: waypoints of a GPX file, points of GeoJSON or KML with a text, and photographs that know where they were taken. Each is given to the hole it lies nearest to. The same notes brought in again are not doubled.</source>
+        <translation>Holt Notizen vom Platz herein: Wegpunkte einer GPX-Datei, Punkte aus GeoJSON oder KML mit Text und Fotos, die ihren Ort kennen. Jede kommt zur nächsten Bahn. Dieselben Notizen noch einmal hereingeholt werden nicht verdoppelt.</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -970,6 +1088,11 @@
         <location filename="../../desk/propose_dialog.py"/>
         <source>Cancel</source>
         <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <location filename="../../processing/archive_event.py"/>
+        <source>Cancelled: no archive was written; what was there is as it was.</source>
+        <translation>Abgebrochen: Es wurde kein Archiv geschrieben; was da war, ist wie zuvor.</translation>
     </message>
     <message>
         <location filename="../../processing/make_guide.py"/>
@@ -1104,11 +1227,17 @@
         <translation>Prüfen, ob die Datei vollständig ist und sich in QGIS öffnen lässt, oder eine andere wählen.</translation>
     </message>
     <message>
+        <location filename="../../store/field_notes.py"/>
+        <source>Check that the file is whole, or save it anew.</source>
+        <translation>Prüfen, ob die Datei ganz ist, oder sie neu speichern.</translation>
+    </message>
+    <message>
         <location filename="../../imagery/looking.py"/>
         <source>Check that the images of the dates lie where the course lies.</source>
         <translation>Prüfen, ob die Bilder der Daten dort liegen, wo der Platz liegt.</translation>
     </message>
     <message>
+        <location filename="../../desk/page_editor.py"/>
         <location filename="../../guide/page_cache.py"/>
         <source>Check that there is room on the disk and that you may write there.</source>
         <translation>Prüfen, ob auf dem Datenträger Platz ist und ob dort geschrieben werden darf.</translation>
@@ -1121,6 +1250,11 @@
         <location filename="../../guide/registrations.py"/>
         <source>Check that there is room on the disk and try again.</source>
         <translation>Prüfen, ob auf dem Datenträger Platz ist, dann erneut versuchen.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/event_archive.py"/>
+        <source>Check that there is room on the disk, and that all files named can be read.</source>
+        <translation>Prüfen, ob auf dem Datenträger Platz ist und alle genannten Dateien lesbar sind.</translation>
     </message>
     <message>
         <location filename="../../guide/page_templates.py"/>
@@ -1186,6 +1320,11 @@
         <translation>1:{limit} oder einen kleineren Maßstab wählen.</translation>
     </message>
     <message>
+        <location filename="../../store/field_notes.py"/>
+        <source>Choose a GPX, GeoJSON or KML file, photographs with a position, or a folder of these.</source>
+        <translation>Eine GPX-, GeoJSON- oder KML-Datei, Fotos mit Ort oder einen Ordner davon wählen.</translation>
+    </message>
+    <message>
         <location filename="../../guide/pdf_objects.py"/>
         <source>Choose a PDF file, or make the page anew.</source>
         <translation>Eine PDF-Datei wählen oder die Seite neu erzeugen.</translation>
@@ -1209,6 +1348,21 @@
         <location filename="../../store/course_file.py"/>
         <source>Choose a course file made with “Start a course”.</source>
         <translation>Eine Platzdatei wählen, die mit „Platz anlegen“ erstellt wurde.</translation>
+    </message>
+    <message>
+        <location filename="../../store/field_notes.py"/>
+        <source>Choose a file or a folder that is.</source>
+        <translation>Eine Datei oder einen Ordner wählen, die es gibt.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/import_notes.py"/>
+        <source>Choose a file or a folder.</source>
+        <translation>Eine Datei oder einen Ordner wählen.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/event_archive.py"/>
+        <source>Choose a file that is.</source>
+        <translation>Eine Datei wählen, die es gibt.</translation>
     </message>
     <message>
         <location filename="../../desk/audit_dialog.py"/>
@@ -1433,6 +1587,7 @@
         <translation>Einen der Aufnahmetage aus dem Layer „Bilddatum“ wählen.</translation>
     </message>
     <message>
+        <location filename="../../guide/event_archive.py"/>
         <location filename="../../store/events.py"/>
         <source>Choose one of those there are.</source>
         <translation>Eines der vorhandenen wählen.</translation>
@@ -1463,6 +1618,11 @@
         <translation>Zuerst etwas in der Liste wählen.</translation>
     </message>
     <message>
+        <location filename="../../desk/page_editor.py"/>
+        <source>Choose the &amp;file…</source>
+        <translation>&amp;Datei wählen…</translation>
+    </message>
+    <message>
         <location filename="../../imagery/grid.py"/>
         <location filename="../../imagery/terrain.py"/>
         <source>Choose the course's CRS as EPSG:n.</source>
@@ -1477,6 +1637,11 @@
         <location filename="../../desk/figures.py"/>
         <source>Clear</source>
         <translation>Über</translation>
+    </message>
+    <message>
+        <location filename="../../imagery/outline.py"/>
+        <source>Click on open water, or draw it by hand: a brook is not seen whole under crowns.</source>
+        <translation>Auf offenes Wasser klicken oder von Hand zeichnen: Ein Bach ist unter Kronen nicht ganz zu sehen.</translation>
     </message>
     <message>
         <location filename="../../desk/outline_tool.py"/>
@@ -1517,6 +1682,11 @@
         <location filename="../../guide/outlining.py"/>
         <source>Click well inside, choose an image in which it stands out, or draw it by hand.</source>
         <translation>Deutlich innerhalb klicken, ein Bild wählen, in dem es sich abhebt, oder von Hand zeichnen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>Close</source>
+        <translation>Schließen</translation>
     </message>
     <message>
         <location filename="../../store/course_file.py"/>
@@ -1706,8 +1876,8 @@
         <translation>Plätze in einer gemeinsamen Datenbank gibt es in dieser Version nicht.</translation>
     </message>
     <message>
-        <location filename="../../guide/book.py"/>
         <location filename="../../guide/page_design.py"/>
+        <location filename="../../model/guide_pages.py"/>
         <source>Cover</source>
         <translation>Umschlag</translation>
     </message>
@@ -1774,6 +1944,11 @@
         <location filename="../../desk/registering_dialog.py"/>
         <source>Dates to register</source>
         <translation>Daten zum Einpassen</translation>
+    </message>
+    <message>
+        <location filename="../../guide/event_page.py"/>
+        <source>Day</source>
+        <translation>Tag</translation>
     </message>
     <message>
         <location filename="../../desk/audit_dialog.py"/>
@@ -1854,9 +2029,20 @@
         <translation>Tiefe</translation>
     </message>
     <message>
+        <location filename="../../desk/description_dialog.py"/>
         <location filename="../../model/kinds.py"/>
         <source>Description</source>
         <translation>Beschreibung</translation>
+    </message>
+    <message>
+        <location filename="../../desk/description_dialog.py"/>
+        <source>Description of hole {}</source>
+        <translation>Beschreibung von Bahn {}</translation>
+    </message>
+    <message>
+        <location filename="../../desk/description_dialog.py"/>
+        <source>Description: {}</source>
+        <translation>Beschreibung: {}</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -2126,6 +2312,7 @@
         <location filename="../../desk/event_panel.py"/>
         <location filename="../../desk/event_settings.py"/>
         <location filename="../../model/kinds.py"/>
+        <location filename="../../processing/archive_event.py"/>
         <location filename="../../processing/committee.py"/>
         <location filename="../../processing/event_sheets.py"/>
         <location filename="../../processing/make_guide.py"/>
@@ -2217,9 +2404,24 @@
         <translation>Maße in Yards.</translation>
     </message>
     <message>
+        <location filename="../../desk/description_dialog.py"/>
+        <source>Figures of this hole, which follow what is measured</source>
+        <translation>Zahlen dieser Bahn, die dem Gemessenen folgen</translation>
+    </message>
+    <message>
         <location filename="../../guide/drawn_item.py"/>
         <source>Figures over the hole’s picture</source>
         <translation>Maße über dem Bild der Bahn</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>File of the page</source>
+        <translation>Datei der Seite</translation>
+    </message>
+    <message>
+        <location filename="../../processing/import_notes.py"/>
+        <source>File or folder</source>
+        <translation>Datei oder Ordner</translation>
     </message>
     <message>
         <location filename="../../measure/checks_of_drawing.py"/>
@@ -2260,6 +2462,7 @@
     <message>
         <location filename="../../desk/bring_lengths.py"/>
         <location filename="../../desk/tees_dialog.py"/>
+        <location filename="../../guide/event_page.py"/>
         <location filename="../../guide/sheets.py"/>
         <location filename="../../model/kinds.py"/>
         <source>Flight</source>
@@ -2273,6 +2476,7 @@
     <message>
         <location filename="../../desk/event_panel.py"/>
         <location filename="../../desk/tees_dialog.py"/>
+        <location filename="../../guide/event_page.py"/>
         <source>Flights</source>
         <translation>Gruppen</translation>
     </message>
@@ -2297,6 +2501,11 @@
         <location filename="../../processing/register_images.py"/>
         <source>Folder for the results</source>
         <translation>Ordner für die Ergebnisse</translation>
+    </message>
+    <message>
+        <location filename="../../processing/archive_event.py"/>
+        <source>Folder of the guides made</source>
+        <translation>Ordner der erstellten Bücher</translation>
     </message>
     <message>
         <location filename="../../desk/drawing_bar.py"/>
@@ -2332,6 +2541,16 @@
         <location filename="../../processing/export_windows.py"/>
         <source>For each window a rotated GeoTIFF and a PNG or JPEG with world file, named after hole and kind (hole_07.tif, green_07.png); the table placements with the place of every symbol in each picture, in millimetres and pixels from its top left; and the rectangles in the course’s layer of windows. Those of an earlier run are replaced.</source>
         <translation>Zu jedem Bildausschnitt ein gedrehtes GeoTIFF und ein PNG oder JPEG mit World-Datei, benannt nach Bahn und Art (hole_07.tif, green_07.png); die Tabelle placements mit dem Ort jedes Symbols in jedem Bild, in Millimetern und Pixeln von links oben; und die Rechtecke im Layer der Bildausschnitte des Platzes. Die eines früheren Laufs werden ersetzt.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>For the phone</source>
+        <translation>Für das Telefon</translation>
+    </message>
+    <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>For the phone, or for print: single pages, or sheets to fold and staple.</source>
+        <translation>Für das Telefon oder für den Druck: einzelne Seiten oder Bögen zum Falten und Heften.</translation>
     </message>
     <message>
         <location filename="../../processing/make_guide.py"/>
@@ -2507,6 +2726,7 @@
     </message>
     <message>
         <location filename="../../store/course_file.py"/>
+        <location filename="../../store/field_notes.py"/>
         <location filename="../../store/upgrade.py"/>
         <source>GDAL gave no reason</source>
         <translation>GDAL nannte keinen Grund</translation>
@@ -2715,6 +2935,7 @@
         <translation>Bodenauflösung (m)</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
         <location filename="../../processing/make_guide.py"/>
         <source>Guide</source>
         <translation>Buch</translation>
@@ -2926,6 +3147,8 @@
     <message>
         <location filename="../../desk/composing_dialog.py"/>
         <location filename="../../desk/measure_dialog.py"/>
+        <location filename="../../guide/event_page.py"/>
+        <location filename="../../model/guide_pages.py"/>
         <location filename="../../model/kinds.py"/>
         <location filename="../../processing/algorithm.py"/>
         <location filename="../../processing/event_sheets.py"/>
@@ -2967,6 +3190,12 @@
         <location filename="../../desk/propose_dialog.py"/>
         <source>Holes {}</source>
         <translation>Bahnen {}</translation>
+    </message>
+    <message>
+        <location filename="../../guide/event_page.py"/>
+        <location filename="../../model/kinds.py"/>
+        <source>Host</source>
+        <translation>Gastgeber</translation>
     </message>
     <message>
         <location filename="../../desk/registering_dialog.py"/>
@@ -3137,7 +3366,22 @@
         <translation>Bild vom {}</translation>
     </message>
     <message>
-        <location filename="../../guide/book.py"/>
+        <location filename="../../desk/page_editor.py"/>
+        <source>Images and PDFs</source>
+        <translation>Bilder und PDFs</translation>
+    </message>
+    <message>
+        <location filename="../../processing/archive_event.py"/>
+        <source>Images to go along</source>
+        <translation>Bilder, die mitgehen</translation>
+    </message>
+    <message>
+        <location filename="../../guide/event_archive.py"/>
+        <source>Images:</source>
+        <translation>Bilder:</translation>
+    </message>
+    <message>
+        <location filename="../../model/guide_pages.py"/>
         <source>Imprint</source>
         <translation>Impressum</translation>
     </message>
@@ -3297,6 +3541,7 @@
         <translation>Als Vorlage des Platzes für „{kind}“ aufbewahrt: {path}.</translation>
     </message>
     <message>
+        <location filename="../../model/kinds.py"/>
         <location filename="../../processing/outline_feature.py"/>
         <source>Kind</source>
         <translation>Art</translation>
@@ -3502,6 +3747,11 @@
         <translation>Zeile {}: {}; ausgelassen.</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>Lines every five yards or metres.</source>
+        <translation>Linien alle fünf Yards oder Meter.</translation>
+    </message>
+    <message>
         <location filename="../../desk/audit_dialog.py"/>
         <source>Lines that could not be read: {}. Pins that look as if nobody had asked for them are therefore not taken out with all the others.</source>
         <translation>Zeilen, die nicht gelesen werden konnten: {}. Lochpositionen, die nur deshalb nicht verlangt scheinen könnten, werden daher nicht mit allen anderen herausgenommen.</translation>
@@ -3535,6 +3785,11 @@
         <location filename="../../desk/checks_panel.py"/>
         <source>List what was found on all holes, or on the hole in hand only</source>
         <translation>Befunde aller Bahnen auflisten oder nur die der aktuellen Bahn</translation>
+    </message>
+    <message>
+        <location filename="../../model/guide_pages.py"/>
+        <source>Local Rules</source>
+        <translation>Platzregeln</translation>
     </message>
     <message>
         <location filename="../../desk/propose_dialog.py"/>
@@ -3639,6 +3894,16 @@
         <translation>Was den Boden verdeckt, wird gesucht…</translation>
     </message>
     <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Looks towards (° from north)</source>
+        <translation>Blickrichtung (° von Nord)</translation>
+    </message>
+    <message>
+        <location filename="../../desk/toolbar.py"/>
+        <source>Ma&amp;ke the guide…</source>
+        <translation>B&amp;uch erstellen…</translation>
+    </message>
+    <message>
         <location filename="../../processing/start_course.py"/>
         <source>Made the course file {}</source>
         <translation>Platzdatei angelegt: {}</translation>
@@ -3741,6 +4006,11 @@
         <translation>Maße bemerken, die unsicherer sind als (yd)</translation>
     </message>
     <message>
+        <location filename="../../desk/page_editor.py"/>
+        <source>Markdown: # before a heading, **bold**, *slanted*, - before the items of a list. What stands between [% and %] is worked out, such as [% hole_length(12, 'Black') %].</source>
+        <translation>Markdown: # vor einer Überschrift, **fett**, *schräg*, - vor den Punkten einer Liste. Was zwischen [% und %] steht, wird ausgerechnet, etwa [% hole_length(12, 'Black') %].</translation>
+    </message>
+    <message>
         <location filename="../../desk/figures.py"/>
         <location filename="../../desk/pointer.py"/>
         <source>Marker</source>
@@ -3760,6 +4030,11 @@
         <location filename="../../desk/event_settings.py"/>
         <source>Markers move across the tee to keep clear of the worn places of earlier rounds</source>
         <translation>Markierungen rücken quer über den Abschlag, um abgespielte Stellen früherer Runden zu meiden</translation>
+    </message>
+    <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>Marks where pages are cut and folded.</source>
+        <translation>Marken, wo Seiten geschnitten und gefaltet werden.</translation>
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
@@ -3859,6 +4134,7 @@
     </message>
     <message>
         <location filename="../../guide/book_pages.py"/>
+        <location filename="../../guide/event_page.py"/>
         <source>Metres</source>
         <translation>Meter</translation>
     </message>
@@ -3912,6 +4188,16 @@
         <location filename="../../measure/checks_of_holes.py"/>
         <source>Move the end of the line to the middle of the green</source>
         <translation>Das Ende der Linie auf die Mitte des Grüns verschieben</translation>
+    </message>
+    <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>Move the page down (Alt+Down)</source>
+        <translation>Die Seite nach unten bewegen (Alt+Ab)</translation>
+    </message>
+    <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>Move the page up (Alt+Up)</source>
+        <translation>Die Seite nach oben bewegen (Alt+Auf)</translation>
     </message>
     <message>
         <location filename="../../desk/registering_dialog.py"/>
@@ -4028,6 +4314,17 @@
         <translation>Kein Datum des Platzes zeigt etwas von ihm.</translation>
     </message>
     <message>
+        <location filename="../../imagery/outline.py"/>
+        <source>No even water can be seen round this place.</source>
+        <translation>Um diese Stelle ist kein ebenes Wasser zu sehen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>No event</source>
+        <translation>Keine Veranstaltung</translation>
+    </message>
+    <message>
+        <location filename="../../processing/archive_event.py"/>
         <location filename="../../processing/committee.py"/>
         <source>No event is named.</source>
         <translation>Kein Wettspiel ist genannt.</translation>
@@ -4036,6 +4333,11 @@
         <location filename="../../desk/composing_dialog.py"/>
         <source>No folder is named.</source>
         <translation>Kein Ordner ist genannt.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>No guide was written; what was there is as it was.</source>
+        <translation>Es wurde kein Buch geschrieben; was da war, ist wie zuvor.</translation>
     </message>
     <message>
         <location filename="../../desk/hole_panel.py"/>
@@ -4110,6 +4412,11 @@
         <translation>Es wurde kein Blatt geschrieben. {whats}</translation>
     </message>
     <message>
+        <location filename="../../processing/import_notes.py"/>
+        <source>No source is named.</source>
+        <translation>Es ist keine Quelle genannt.</translation>
+    </message>
+    <message>
         <location filename="../../measure/checks_of_holes.py"/>
         <source>No tee is drawn for {names}, which the scorecard has.</source>
         <translation>Kein Abschlag gezeichnet für {names}, obwohl die Scorekarte Längen dafür hat.</translation>
@@ -4182,6 +4489,11 @@
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
+        <source>Note from the ground</source>
+        <translation>Notiz vom Platz</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
         <source>Note on a hole</source>
         <translation>Notiz zu einer Bahn</translation>
     </message>
@@ -4193,13 +4505,29 @@
     <message>
         <location filename="../../desk/hole_panel.py"/>
         <location filename="../../guide/book.py"/>
+        <location filename="../../model/guide_pages.py"/>
         <source>Notes</source>
         <translation>Notizen</translation>
+    </message>
+    <message>
+        <location filename="../../processing/import_notes.py"/>
+        <source>Notes brought in</source>
+        <translation>Hereingeholte Notizen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/description_dialog.py"/>
+        <source>Notes on this hole</source>
+        <translation>Notizen zu dieser Bahn</translation>
     </message>
     <message>
         <location filename="../../desk/hole_panel.py"/>
         <source>Notes on this hole, each with its day. They are kept in the course file, unsaved at first.</source>
         <translation>Notizen zu dieser Bahn, jede mit ihrem Tag. Sie stehen in der Platzdatei, zunächst ungespeichert.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/import_notes.py"/>
+        <source>Notes that were there already</source>
+        <translation>Notizen, die schon da waren</translation>
     </message>
     <message>
         <location filename="../../guide/book_pages.py"/>
@@ -4220,6 +4548,11 @@
         <location filename="../../desk/audit_dialog.py"/>
         <source>Nothing is decided yet.</source>
         <translation>Noch ist nichts entschieden.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>Nothing is missing.</source>
+        <translation>Es fehlt nichts.</translation>
     </message>
     <message>
         <location filename="../../desk/propose_dialog.py"/>
@@ -4288,6 +4621,11 @@
         <translation>Auf {} Bahnen ist nichts zu beanstanden.</translation>
     </message>
     <message>
+        <location filename="../../model/guide_pages.py"/>
+        <source>Notices to players</source>
+        <translation>Hinweise für die Spieler</translation>
+    </message>
+    <message>
         <location filename="../../model/kinds.py"/>
         <source>Number</source>
         <translation>Nummer</translation>
@@ -4296,6 +4634,11 @@
         <location filename="../../processing/register_images.py"/>
         <source>Number of dates registered</source>
         <translation>Anzahl eingepasster Aufnahmetage</translation>
+    </message>
+    <message>
+        <location filename="../../processing/archive_event.py"/>
+        <source>Number of files</source>
+        <translation>Anzahl der Dateien</translation>
     </message>
     <message>
         <location filename="../../processing/make_guide.py"/>
@@ -4321,6 +4664,11 @@
         <location filename="../../processing/export_windows.py"/>
         <source>Number of windows made</source>
         <translation>Anzahl der erstellten Bildausschnitte</translation>
+    </message>
+    <message>
+        <location filename="../../processing/archive_event.py"/>
+        <source>OUTPUT: the ZIP. FILES: how many files are in it, beside the list of them with their checksums.</source>
+        <translation>OUTPUT: das ZIP. FILES: wie viele Dateien darin sind, neben ihrer Liste mit Prüfsummen.</translation>
     </message>
     <message>
         <location filename="../../processing/make_guide.py"/>
@@ -4426,6 +4774,7 @@
         <translation>Sonst wird nur aufgeführt, was abweicht.</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
         <location filename="../../desk/sheets_dialog.py"/>
         <source>Open</source>
         <translation>Öffnen</translation>
@@ -4578,6 +4927,7 @@
         <translation>&amp;Vorschlagen…</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
         <location filename="../../desk/sheets_dialog.py"/>
         <source>PDF</source>
         <translation>PDF</translation>
@@ -4593,6 +4943,11 @@
         <translation>PDF-Dateien (*.pdf)</translation>
     </message>
     <message>
+        <location filename="../../processing/archive_event.py"/>
+        <source>Packs all that belongs to an event into one ZIP: the course with this event alone, the pages and templates of its guide, masks of dates, the images named, photographs of notes, and the guides made. Unpacked anywhere, it opens as it was.</source>
+        <translation>Packt alles, was zu einer Veranstaltung gehört, in ein ZIP: den Platz mit nur dieser Veranstaltung, Seiten und Vorlagen des Buchs, Masken der Aufnahmetage, die genannten Bilder, Fotos der Notizen und die erstellten Bücher. Irgendwo ausgepackt, öffnet es sich, wie es war.</translation>
+    </message>
+    <message>
         <location filename="../../processing/event_sheets.py"/>
         <location filename="../../processing/make_guide.py"/>
         <source>Page</source>
@@ -4605,13 +4960,20 @@
     </message>
     <message>
         <location filename="../../guide/page_design.py"/>
+        <location filename="../../model/guide_pages.py"/>
         <source>Page of a sponsor</source>
         <translation>Seite eines Sponsors</translation>
     </message>
     <message>
         <location filename="../../guide/page_design.py"/>
+        <location filename="../../model/guide_pages.py"/>
         <source>Page of text</source>
         <translation>Textseite</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Page of the guide</source>
+        <translation>Seite des Buchs</translation>
     </message>
     <message>
         <location filename="../../guide/pdf_join.py"/>
@@ -4619,9 +4981,20 @@
         <translation>Seite {page} („{path}“) misst {size} mm, die erste Seite {first} mm.</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
         <location filename="../../desk/sheets_dialog.py"/>
         <source>Page {} of {}</source>
         <translation>Seite {} von {}</translation>
+    </message>
+    <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>Page {} of “{}”, as it is in the file.</source>
+        <translation>Seite {} von „{}“, wie sie in der Datei ist.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/page_list.py"/>
+        <source>Pages of the guide</source>
+        <translation>Seiten des Buchs</translation>
     </message>
     <message>
         <location filename="../../desk/hidden_panel.py"/>
@@ -4737,9 +5110,16 @@
         <translation>Abschlagplatte</translation>
     </message>
     <message>
+        <location filename="../../desk/description_dialog.py"/>
+        <location filename="../../desk/guide_dialog.py"/>
         <location filename="../../desk/sheets_dialog.py"/>
         <source>Phone</source>
         <translation>Telefon</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Photograph</source>
+        <translation>Foto</translation>
     </message>
     <message>
         <location filename="../../desk/composing_dialog.py"/>
@@ -4785,6 +5165,7 @@
         <location filename="../../desk/audit_dialog.py"/>
         <location filename="../../desk/event_panel.py"/>
         <location filename="../../desk/propose_dialog.py"/>
+        <location filename="../../model/guide_pages.py"/>
         <source>Pins</source>
         <translation>Löcher</translation>
     </message>
@@ -4843,6 +5224,11 @@
         <location filename="../../guide/book.py"/>
         <source>Pins, round {number}</source>
         <translation>Lochpositionen, Runde {number}</translation>
+    </message>
+    <message>
+        <location filename="../../guide/event_page.py"/>
+        <source>Pins: so far on from the green’s front, so far in from the side that is named.</source>
+        <translation>Fahnen: so weit vom vorderen Rand des Grüns, so weit von der genannten Seite herein.</translation>
     </message>
     <message>
         <location filename="../../processing/compose_image.py"/>
@@ -4933,6 +5319,8 @@
         <translation>Spielt</translation>
     </message>
     <message>
+        <location filename="../../desk/description_dialog.py"/>
+        <location filename="../../desk/guide_dialog.py"/>
         <location filename="../../desk/sheets_dialog.py"/>
         <source>Pocket</source>
         <translation>Tasche</translation>
@@ -4961,6 +5349,11 @@
         <location filename="../../desk/event_panel.py"/>
         <source>Proposes locations for the holes and rounds that have none: fair, in balance, and apart from those of earlier rounds. You choose what is taken over.</source>
         <translation>Schlägt Lochpositionen für Bahnen und Runden vor, die noch keine haben: fair, ausgewogen und mit Abstand zu früheren Runden. Was übernommen wird, wird gewählt.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/description_dialog.py"/>
+        <source>Put a figure in</source>
+        <translation>Eine Zahl einfügen</translation>
     </message>
     <message>
         <location filename="../../desk/keeping.py"/>
@@ -5153,6 +5546,7 @@
     </message>
     <message>
         <location filename="../../desk/event_panel.py"/>
+        <location filename="../../desk/guide_dialog.py"/>
         <source>Remove</source>
         <translation>Entfernen</translation>
     </message>
@@ -5221,6 +5615,11 @@
         <translation>Anstieg: wie viel höher als die Abschlagmarken die Mitte des Grüns liegt. Er zählt in keiner Länge.</translation>
     </message>
     <message>
+        <location filename="../../desk/description_dialog.py"/>
+        <source>Room on the page</source>
+        <translation>Raum auf der Seite</translation>
+    </message>
+    <message>
         <location filename="../../model/kinds.py"/>
         <source>Rough</source>
         <translation>Rough</translation>
@@ -5232,6 +5631,7 @@
         <location filename="../../desk/event_panel.py"/>
         <location filename="../../desk/propose_dialog.py"/>
         <location filename="../../desk/tees_dialog.py"/>
+        <location filename="../../guide/event_page.py"/>
         <location filename="../../guide/sheets.py"/>
         <location filename="../../model/kinds.py"/>
         <location filename="../../processing/event_sheets.py"/>
@@ -5258,6 +5658,7 @@
     <message>
         <location filename="../../desk/event_panel.py"/>
         <location filename="../../desk/event_settings.py"/>
+        <location filename="../../desk/guide_dialog.py"/>
         <location filename="../../desk/propose_dialog.py"/>
         <location filename="../../desk/sheets_dialog.py"/>
         <location filename="../../desk/tees_dialog.py"/>
@@ -5288,6 +5689,7 @@
         <location filename="../../desk/event_dialog.py"/>
         <location filename="../../desk/event_panel.py"/>
         <location filename="../../desk/event_settings.py"/>
+        <location filename="../../guide/event_page.py"/>
         <source>Rounds</source>
         <translation>Runden</translation>
     </message>
@@ -5300,6 +5702,11 @@
         <location filename="../../desk/event_dialog.py"/>
         <source>Rounds, flights, lengths and limits as in “{}”</source>
         <translation>Runden, Gruppen, Längen und Grenzen wie in „{}“</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Rules on pages that do not apply (with commas)</source>
+        <translation>Regeln für Seiten, die nicht gelten (mit Kommas)</translation>
     </message>
     <message>
         <location filename="../../processing/make_guide.py"/>
@@ -5332,9 +5739,15 @@
         <translation>&amp;Blatt speichern…</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
         <location filename="../../desk/sheets_dialog.py"/>
         <source>Save as P&amp;DF…</source>
         <translation>Als P&amp;DF speichern…</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sponsor_pages.py"/>
+        <source>Save it anew as PNG or JPEG.</source>
+        <translation>Neu als PNG oder JPEG speichern.</translation>
     </message>
     <message>
         <location filename="../../store/vector_source.py"/>
@@ -5371,6 +5784,16 @@
         <location filename="../../desk/audit_dialog.py"/>
         <source>Save ta&amp;ble…</source>
         <translation>&amp;Tabelle speichern…</translation>
+    </message>
+    <message>
+        <location filename="../../guide/event_archive.py"/>
+        <source>Save the edits to it, and try again.</source>
+        <translation>Die Änderungen daran speichern und noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>Save the guide</source>
+        <translation>Das Buch speichern</translation>
     </message>
     <message>
         <location filename="../../desk/audit_dialog.py"/>
@@ -5415,6 +5838,7 @@
         <translation>Angeben, in welcher Datei der Platz liegen soll.</translation>
     </message>
     <message>
+        <location filename="../../processing/archive_event.py"/>
         <location filename="../../processing/committee.py"/>
         <source>Say its name as EVENT.</source>
         <translation>Seinen Namen als EVENT angeben.</translation>
@@ -5440,6 +5864,7 @@
         <location filename="../../guide/book_pages.py"/>
         <location filename="../../guide/drawn_item.py"/>
         <location filename="../../guide/page_design.py"/>
+        <location filename="../../model/guide_pages.py"/>
         <location filename="../../model/kinds.py"/>
         <location filename="../../processing/start_course.py"/>
         <source>Scorecard</source>
@@ -5464,6 +5889,11 @@
         <location filename="../../desk/toolbar.py"/>
         <source>See the figures of a hole beside its drawing</source>
         <translation>Die Maße einer Bahn neben ihrer Zeichnung sehen</translation>
+    </message>
+    <message>
+        <location filename="../../desk/toolbar.py"/>
+        <source>See the guide page by page, order its pages, and save it for phone or print</source>
+        <translation>Das Buch Seite für Seite ansehen, seine Seiten ordnen und es für Telefon oder Druck speichern</translation>
     </message>
     <message>
         <location filename="../../desk/dates_panel.py"/>
@@ -5634,6 +6064,11 @@
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
+        <source>Shown</source>
+        <translation>Gezeigt</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
         <source>Shows</source>
         <translation>Zeigt</translation>
     </message>
@@ -5651,6 +6086,11 @@
         <location filename="../../desk/dates_panel.py"/>
         <source>Side by side</source>
         <translation>Nebeneinander</translation>
+    </message>
+    <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>Single pages for print</source>
+        <translation>Einzelne Seiten für den Druck</translation>
     </message>
     <message>
         <location filename="../../desk/pin_table.py"/>
@@ -5722,6 +6162,7 @@
     </message>
     <message>
         <location filename="../../desk/event_settings.py"/>
+        <location filename="../../guide/event_page.py"/>
         <location filename="../../model/kinds.py"/>
         <source>Start</source>
         <translation>Start</translation>
@@ -5797,6 +6238,11 @@
         <translation>Steilstes Gelände am Loch (%)</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
         <location filename="../../desk/composing_dialog.py"/>
         <source>Stopped; nothing was half written.</source>
         <translation>Angehalten; nichts wurde halb geschrieben.</translation>
@@ -5836,6 +6282,11 @@
         <location filename="../../desk/event_settings.py"/>
         <source>Such as 2026-05-02; it may be left empty</source>
         <translation>Etwa 2026-05-02; darf leer bleiben</translation>
+    </message>
+    <message>
+        <location filename="../../processing/import_notes.py"/>
+        <source>Such as course, professional, player or own visit.</source>
+        <translation>Etwa Platz, Pro, Spieler oder eigener Besuch.</translation>
     </message>
     <message>
         <location filename="../../desk/dates_panel.py"/>
@@ -5994,6 +6445,11 @@
         <translation>Den letzten Strich zurücknehmen</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>Take the page chosen out</source>
+        <translation>Die gewählte Seite herausnehmen</translation>
+    </message>
+    <message>
         <location filename="../../desk/hole_panel.py"/>
         <source>Take the tool</source>
         <translation>Werkzeug nehmen</translation>
@@ -6095,6 +6551,11 @@
         <translation>Abschlag {numbers} nennt kein Abschlagset.</translation>
     </message>
     <message>
+        <location filename="../../guide/event_page.py"/>
+        <source>Tees</source>
+        <translation>Abschläge</translation>
+    </message>
+    <message>
         <location filename="../../desk/drawing_bar.py"/>
         <source>Tees and plates that are drawn belong to this tee set, and distances at the pointer and on the map begin at its tee; as long as none is chosen, at the longest.</source>
         <translation>Gezeichnete Abschläge und Abschlagplatten gehören zu diesem Abschlagset, und Entfernungen am Mauszeiger und auf der Karte beginnen an seinem Abschlag; solange keines gewählt ist, am längsten.</translation>
@@ -6120,6 +6581,16 @@
         <translation>Text</translation>
     </message>
     <message>
+        <location filename="../../desk/page_editor.py"/>
+        <source>Text of the page</source>
+        <translation>Text der Seite</translation>
+    </message>
+    <message>
+        <location filename="../../guide/drawn_item.py"/>
+        <source>Text that flows over pages</source>
+        <translation>Text, der über Seiten läuft</translation>
+    </message>
+    <message>
         <location filename="../../store/writing.py"/>
         <source>That kind needs a {geometry}.</source>
         <translation>Diese Art braucht den Geometrietyp {geometry}.</translation>
@@ -6135,9 +6606,19 @@
         <translation>Das PDF, das geschrieben wird. Eines, das schon da ist, bleibt, wie es ist, bis das neue ganz ist.</translation>
     </message>
     <message>
+        <location filename="../../processing/archive_event.py"/>
+        <source>The PDFs in this folder go along.</source>
+        <translation>Die PDFs in diesem Ordner gehen mit.</translation>
+    </message>
+    <message>
         <location filename="../../processing/export_windows.py"/>
         <source>The Rules of Golf (Rule 4.3a) do not allow the picture of a green larger than 1:480 to be used during a round. Say yes only for pictures that are not.</source>
         <translation>Die Golfregeln (Regel 4.3a) lassen nicht zu, dass während einer Runde das Bild eines Grüns benutzt wird, das größer als 1:480 ist. Nur für Bilder bejahen, die nicht dazu dienen.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/archive_event.py"/>
+        <source>The ZIP to be written. One that is there already stays as it is until the new one is whole.</source>
+        <translation>Das ZIP, das geschrieben wird. Eines, das schon da ist, bleibt, bis das neue ganz ist.</translation>
     </message>
     <message>
         <location filename="../../processing/export_windows.py"/>
@@ -6197,6 +6678,11 @@
         <translation>Längen der Spielleitung</translation>
     </message>
     <message>
+        <location filename="../../guide/book.py"/>
+        <source>The committee’s notice at the course prevails over this page.</source>
+        <translation>Der Aushang der Spielleitung auf dem Platz geht dieser Seite vor.</translation>
+    </message>
+    <message>
         <location filename="../../guide/book_pages.py"/>
         <source>The committee’s notices and the Local Rules prevail over all that stands here.</source>
         <translation>Aushänge der Spielleitung und die Platzregeln gehen allem vor, was hier steht.</translation>
@@ -6231,7 +6717,7 @@
     </message>
     <message>
         <location filename="../../desk/checks_panel.py"/>
-        <location filename="../../guide/book.py"/>
+        <location filename="../../model/guide_pages.py"/>
         <source>The course</source>
         <translation>Der Platz</translation>
     </message>
@@ -6249,6 +6735,11 @@
         <location filename="../../processing/algorithm.py"/>
         <source>The course file (.gpkg), or postgres:CONNECTION:SCHEMA for a course kept in a database.</source>
         <translation>Die Platzdatei (.gpkg) oder postgres:CONNECTION:SCHEMA für einen Platz in einer Datenbank.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/event_archive.py"/>
+        <source>The course file “{path}” cannot be read ({reason}).</source>
+        <translation>Die Platzdatei „{path}“ ist nicht lesbar ({reason}).</translation>
     </message>
     <message>
         <location filename="../../store/upgrade.py"/>
@@ -6410,6 +6901,11 @@
         <translation>Der Layer „{}“ des Platzes ist nicht im Projekt.</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>The course’s list of pages.</source>
+        <translation>Die Seitenliste des Platzes.</translation>
+    </message>
+    <message>
         <location filename="../../guide/expressions.py"/>
         <source>The course’s name.</source>
         <translation>Der Name des Platzes.</translation>
@@ -6480,6 +6976,11 @@
         <translation>Die Enden liegen {distance} auseinander: {one} und {other}.</translation>
     </message>
     <message>
+        <location filename="../../model/guide_pages.py"/>
+        <source>The event</source>
+        <translation>Die Veranstaltung</translation>
+    </message>
+    <message>
         <location filename="../../store/events.py"/>
         <source>The event has no name.</source>
         <translation>Das Wettspiel hat keinen Namen.</translation>
@@ -6500,6 +7001,11 @@
         <translation>Das Wettspiel wurde anderswo geändert, seit dieses Fenster offen ist. OK schreibt, was hier steht.</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>The event whose guide it is; its own list of pages, pins and lengths.</source>
+        <translation>Die Veranstaltung, deren Buch es ist, mit eigener Seitenliste, Fahnen und Längen.</translation>
+    </message>
+    <message>
         <location filename="../../desk/event_panel.py"/>
         <source>The event whose pins are shown and placed. Two events of a course never share a pin.</source>
         <translation>Das Wettspiel, dessen Lochpositionen gezeigt und gesetzt werden. Zwei Wettspiele eines Platzes teilen nie eine Lochposition.</translation>
@@ -6509,6 +7015,11 @@
         <location filename="../../processing/make_guide.py"/>
         <source>The event “{}” has no round {}.</source>
         <translation>Das Wettspiel „{}“ hat keine Runde {}.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>The event’s own list of pages.</source>
+        <translation>Die eigene Seitenliste der Veranstaltung.</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -6634,6 +7145,11 @@
         <location filename="../../desk/page_designer.py"/>
         <source>The guide makes such pages from it now.</source>
         <translation>Der Platzführer macht solche Seiten jetzt daraus.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>The guide was saved: {}</source>
+        <translation>Das Buch wurde gespeichert: {}</translation>
     </message>
     <message>
         <location filename="../../desk/slope_shading.py"/>
@@ -6798,6 +7314,11 @@
         <translation>Das Bild zeigt nichts von diesem Bildausschnitt.</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>The image that the holes’ pictures are cut from.</source>
+        <translation>Das Bild, aus dem die Bilder der Bahnen geschnitten werden.</translation>
+    </message>
+    <message>
         <location filename="../../processing/make_guide.py"/>
         <source>The image that the pictures of the holes are cut from: a date of the course, a composite of them, or any raster layer or file. It need not show the whole course.</source>
         <translation>Das Bild, aus dem die Bilder der Bahnen geschnitten werden: ein Aufnahmetag des Platzes, ein aus ihnen zusammengesetztes oder irgendein Rasterlayer oder eine Datei. Es muss nicht den ganzen Platz zeigen.</translation>
@@ -6821,6 +7342,11 @@
         <location filename="../../imagery/image.py"/>
         <source>The image's values were spread so that {low} is black and {high} white.</source>
         <translation>Die Werte des Bildes wurden so gespreizt, dass {low} schwarz und {high} weiß ist.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/archive_event.py"/>
+        <source>The images that the guide’s pictures are cut from. See that their licence lets them be passed on.</source>
+        <translation>Die Bilder, aus denen die Bilder des Buchs geschnitten sind. Darauf achten, dass ihre Lizenz die Weitergabe erlaubt.</translation>
     </message>
     <message>
         <location filename="../../desk/event_draft.py"/>
@@ -6948,6 +7474,11 @@
         <translation>Mehr steht im Protokoll.</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>The longest of each hole</source>
+        <translation>Der längste jeder Bahn</translation>
+    </message>
+    <message>
         <location filename="../../desk/masks.py"/>
         <source>The map shows no place that the course’s system knows.</source>
         <translation>Die Karte zeigt keinen Ort, den das Bezugssystem des Platzes kennt.</translation>
@@ -7003,6 +7534,11 @@
         <translation>Der Name des Platzes.</translation>
     </message>
     <message>
+        <location filename="../../processing/archive_event.py"/>
+        <source>The name of the event.</source>
+        <translation>Der Name der Veranstaltung.</translation>
+    </message>
+    <message>
         <location filename="../../processing/committee.py"/>
         <source>The name of the event; it is made if the course has none of this name.</source>
         <translation>Der Name des Wettspiels; es wird angelegt, wenn der Platz keines dieses Namens hat.</translation>
@@ -7018,6 +7554,7 @@
         <translation>Die neue Platzdatei (.gpkg). Eine vorhandene Datei wird nie überschrieben.</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
         <location filename="../../desk/sheets_dialog.py"/>
         <source>The next page</source>
         <translation>Die nächste Seite</translation>
@@ -7038,16 +7575,19 @@
         <translation>Der Umriss kreuzt oder berührt sich selbst: {thing}.</translation>
     </message>
     <message>
+        <location filename="../../desk/page_view.py"/>
         <location filename="../../desk/sheets_dialog.py"/>
         <source>The page as it will be printed</source>
         <translation>Die Seite, wie sie gedruckt wird</translation>
     </message>
     <message>
+        <location filename="../../desk/page_view.py"/>
         <location filename="../../desk/sheets_dialog.py"/>
         <source>The page as it will be printed; what is chosen on the left shows at once.</source>
         <translation>Die Seite, wie sie gedruckt wird; was links gewählt wird, zeigt sich sofort.</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
         <location filename="../../desk/sheets_dialog.py"/>
         <source>The page before</source>
         <translation>Die vorige Seite</translation>
@@ -7066,6 +7606,21 @@
         <location filename="../../guide/pdf_join.py"/>
         <source>The page of “{path}” measures {size} mm.</source>
         <translation>Die Seite von „{path}“ misst {size} mm.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/page_list.py"/>
+        <source>The pages of the guide in their order. Drag a page to move it; untick it to leave it out.</source>
+        <translation>Die Seiten des Buchs in ihrer Reihenfolge. Ziehen, um eine Seite zu bewegen; Häkchen entfernen, um sie wegzulassen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/page_editor.py"/>
+        <source>The page’s file</source>
+        <translation>Die Datei der Seite</translation>
+    </message>
+    <message>
+        <location filename="../../desk/page_editor.py"/>
+        <source>The page’s title, and that of its bookmark. Empty: the usual one.</source>
+        <translation>Der Titel der Seite und ihres Lesezeichens. Leer: der übliche.</translation>
     </message>
     <message>
         <location filename="../../guide/fetched.py"/>
@@ -7260,6 +7815,11 @@
         <translation>Die Seite, von der aus eine Lochposition gezählt wird: links, rechts oder Mitte.</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>The size of a page.</source>
+        <translation>Die Größe einer Seite.</translation>
+    </message>
+    <message>
         <location filename="../../desk/sheets_dialog.py"/>
         <source>The size of the page. A sheet of fewer than nine greens may be used during a round only up to 107.95 × 177.8 mm (Rules of Golf, Rule 4.3a).</source>
         <translation>Die Größe der Seite. Ein Blatt mit weniger als neun Grüns darf während einer Runde nur bis 107,95 × 177,8 mm verwendet werden (Golfregeln, Regel 4.3a).</translation>
@@ -7345,6 +7905,11 @@
         <translation>Das Abschlagset, für das gezeichnet und von dem gemessen wird</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>The tee set whose figures stand on the holes’ pictures.</source>
+        <translation>Der Abschlagsatz, dessen Zahlen auf den Bildern der Bahnen stehen.</translation>
+    </message>
+    <message>
         <location filename="../../processing/make_guide.py"/>
         <source>The tee set whose figures stand on the holes’ pictures. Empty: the longest of each hole.</source>
         <translation>Der Abschlagsatz, dessen Zahlen auf den Bildern der Bahnen stehen. Leer: der längste jeder Bahn.</translation>
@@ -7420,6 +7985,11 @@
         <translation>Die Einheit aller Maße: yd oder m.</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>The usual pages, until one is changed.</source>
+        <translation>Die üblichen Seiten, bis eine geändert wird.</translation>
+    </message>
+    <message>
         <location filename="../../desk/measure_dialog.py"/>
         <source>The whole course, as CSV…</source>
         <translation>Der ganze Platz, als CSV…</translation>
@@ -7428,6 +7998,11 @@
         <location filename="../../desk/measure_dialog.py"/>
         <source>The whole course, as XLSX…</source>
         <translation>Der ganze Platz, als XLSX…</translation>
+    </message>
+    <message>
+        <location filename="../../guide/event_archive.py"/>
+        <source>The yardage guide of “{event}”: all that it is made from.</source>
+        <translation>Das Entfernungsbuch von „{event}“: alles, woraus es gemacht ist.</translation>
     </message>
     <message>
         <location filename="../../desk/audit_dialog.py"/>
@@ -7500,6 +8075,7 @@
         <translation>Ein Wettspiel „{event}“ gibt es nicht.</translation>
     </message>
     <message>
+        <location filename="../../guide/event_archive.py"/>
         <location filename="../../store/events.py"/>
         <source>There is no event “{name}”.</source>
         <translation>Ein Wettspiel „{name}“ gibt es nicht.</translation>
@@ -7648,6 +8224,16 @@
         <location filename="../../desk/ties.py"/>
         <source>Ties by hand: {} on {}</source>
         <translation>Passpunkte von Hand: {} auf {}</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>Title</source>
+        <translation>Titel</translation>
+    </message>
+    <message>
+        <location filename="../../desk/page_editor.py"/>
+        <source>Title of the page</source>
+        <translation>Titel der Seite</translation>
     </message>
     <message>
         <location filename="../../desk/composing_dialog.py"/>
@@ -7863,9 +8449,19 @@
         <translation>Einheit der Tabellen und gedruckten Maße</translation>
     </message>
     <message>
+        <location filename="../../guide/event_archive.py"/>
+        <source>Unpack it into a folder and open the course file in QGIS with Yardwright.</source>
+        <translation>In einen Ordner auspacken und die Platzdatei in QGIS mit Yardwright öffnen.</translation>
+    </message>
+    <message>
         <location filename="../../store/recovery.py"/>
         <source>Update the plugin, then open the course again.</source>
         <translation>Die Erweiterung aktualisieren, dann den Platz erneut öffnen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>Usual for the form</source>
+        <translation>Wie für die Form üblich</translation>
     </message>
     <message>
         <location filename="../../desk/audit_dialog.py"/>
@@ -7968,9 +8564,24 @@
         <translation>Wohin gemessen wird</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>What is missing</source>
+        <translation>Was fehlt</translation>
+    </message>
+    <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>What is missing in the guide. Click a remark to look at its page.</source>
+        <translation>Was im Buch fehlt. Eine Bemerkung anklicken, um ihre Seite anzusehen.</translation>
+    </message>
+    <message>
         <location filename="../../desk/sheets_dialog.py"/>
         <source>What is missing on this sheet, or to be known of it before it is used.</source>
         <translation>Was auf diesem Blatt fehlt oder vor seinem Gebrauch zu wissen ist.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>What is missing, or to be known: {}</source>
+        <translation>Was fehlt oder zu wissen ist: {}</translation>
     </message>
     <message>
         <location filename="../../desk/propose_dialog.py"/>
@@ -8016,6 +8627,11 @@
         <location filename="../../desk/figures.py"/>
         <source>What remains to the green’s middle</source>
         <translation>Was bis zur Mitte des Grüns bleibt</translation>
+    </message>
+    <message>
+        <location filename="../../desk/description_dialog.py"/>
+        <source>What stands between [% and %] is worked out when the page is made, so that it stays true.</source>
+        <translation>Was zwischen [% und %] steht, wird ausgerechnet, wenn die Seite entsteht, damit es wahr bleibt.</translation>
     </message>
     <message>
         <location filename="../../desk/checks_panel.py"/>
@@ -8193,9 +8809,19 @@
         <translation>Wer dieselben Längen spielt, und das Abschlagset, von dessen Abschlägen.</translation>
     </message>
     <message>
+        <location filename="../../processing/import_notes.py"/>
+        <source>Who wrote them</source>
+        <translation>Wer sie schrieb</translation>
+    </message>
+    <message>
         <location filename="../../desk/composing_dialog.py"/>
         <source>Whole course</source>
         <translation>Ganzer Platz</translation>
+    </message>
+    <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>Whose pins stand in the guide.</source>
+        <translation>Wessen Fahnen im Buch stehen.</translation>
     </message>
     <message>
         <location filename="../../desk/event_panel.py"/>
@@ -8269,6 +8895,11 @@
         <translation>Die Maße der Bahn auf die Karte schreiben: bis und über Hindernisse, zum Grün, seine Größe</translation>
     </message>
     <message>
+        <location filename="../../desk/hole_panel.py"/>
+        <source>Write the hole’s description beside its notes, and see it fit</source>
+        <translation>Die Beschreibung der Bahn neben ihren Notizen schreiben und sehen, ob sie passt</translation>
+    </message>
+    <message>
         <location filename="../../processing/register_images.py"/>
         <source>Write the moves and their errors to the dates, and move what was drawn from them along. What was drawn from another source stays. Pins go along with their green.</source>
         <translation>Die Verschiebungen und ihre Fehler bei den Aufnahmetagen eintragen und mitnehmen, was nach ihnen gezeichnet wurde. Was nach anderer Quelle gezeichnet ist, bleibt. Lochpositionen gehen mit ihrem Grün mit.</translation>
@@ -8335,6 +8966,7 @@
     </message>
     <message>
         <location filename="../../guide/book_pages.py"/>
+        <location filename="../../guide/event_page.py"/>
         <location filename="../../model/kinds.py"/>
         <source>Yards</source>
         <translation>Yards</translation>
@@ -8368,6 +9000,11 @@
         <location filename="../../store/symbols.py"/>
         <source>Yellow stakes</source>
         <translation>Gelbe Pfähle</translation>
+    </message>
+    <message>
+        <location filename="../../processing/archive_event.py"/>
+        <source>ZIP files (*.zip)</source>
+        <translation>ZIP-Dateien (*.zip)</translation>
     </message>
     <message>
         <location filename="../../desk/masks.py"/>
@@ -8662,6 +9299,7 @@
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
+        <location filename="../../model/notes.py"/>
         <source>course</source>
         <translation>Platz</translation>
     </message>
@@ -8761,6 +9399,11 @@
         <location filename="../../measure/par.py"/>
         <source>fits</source>
         <translation>passt</translation>
+    </message>
+    <message>
+        <location filename="../../desk/description_dialog.py"/>
+        <source>fits, {} lines left</source>
+        <translation>passt, {} Zeilen frei</translation>
     </message>
     <message>
         <location filename="../../guide/registrations.py"/>
@@ -8947,6 +9590,7 @@
         <translation>Bahn {number}: {error}</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
         <location filename="../../processing/algorithm.py"/>
         <source>hole {}</source>
         <translation>Bahn {}</translation>
@@ -8986,6 +9630,11 @@
         <location filename="../../desk/composing_dialog.py"/>
         <source>invented from what is about it</source>
         <translation>erfunden aus seiner Umgebung</translation>
+    </message>
+    <message>
+        <location filename="../../store/guide_pages.py"/>
+        <source>it does not say which kind of page it is</source>
+        <translation>sie sagt nicht, welche Art Seite sie ist</translation>
     </message>
     <message>
         <location filename="../../store/reading.py"/>
@@ -9032,6 +9681,16 @@
         <location filename="../../measure/pins.py"/>
         <source>it has no point</source>
         <translation>ohne Punkt</translation>
+    </message>
+    <message>
+        <location filename="../../store/field_notes.py"/>
+        <source>it has no position</source>
+        <translation>es hat keinen Ort</translation>
+    </message>
+    <message>
+        <location filename="../../store/field_notes.py"/>
+        <source>it has no text</source>
+        <translation>es hat keinen Text</translation>
     </message>
     <message>
         <location filename="../../store/events.py"/>
@@ -9203,6 +9862,11 @@
         <location filename="../../store/bring_in.py"/>
         <source>its outline is not closed</source>
         <translation>der Umriss ist nicht geschlossen</translation>
+    </message>
+    <message>
+        <location filename="../../store/field_notes.py"/>
+        <source>its place cannot be used</source>
+        <translation>sein Ort ist nicht brauchbar</translation>
     </message>
     <message>
         <location filename="../../imagery/moves.py"/>
@@ -9408,6 +10072,11 @@
         <translation>kein Maß nennt eine verbliebene Stelle</translation>
     </message>
     <message>
+        <location filename="../../desk/page_editor.py"/>
+        <source>no file yet</source>
+        <translation>noch keine Datei</translation>
+    </message>
+    <message>
         <location filename="../../guide/page_layouts.py"/>
         <source>no font here has the letters {letters}</source>
         <translation>keine Schrift hier hat die Zeichen {letters}</translation>
@@ -9443,6 +10112,11 @@
         <location filename="../../guide/book.py"/>
         <source>no length is measured: the guide has no scorecard</source>
         <translation>Keine Länge ist gemessen: Das Buch hat keine Scorekarte</translation>
+    </message>
+    <message>
+        <location filename="../../guide/event_archive.py"/>
+        <source>no licence is named</source>
+        <translation>keine Lizenz ist genannt</translation>
     </message>
     <message>
         <location filename="../../desk/event_settings.py"/>
@@ -9519,6 +10193,11 @@
         <translation>keine Transaktion</translation>
     </message>
     <message>
+        <location filename="../../guide/event_archive.py"/>
+        <source>nobody is named</source>
+        <translation>niemand ist genannt</translation>
+    </message>
+    <message>
         <location filename="../../guide/book.py"/>
         <source>nobody is named for the image “{image}”</source>
         <translation>niemand genannt für das Bild „{image}“</translation>
@@ -9561,6 +10240,11 @@
     </message>
     <message>
         <location filename="../../model/kinds.py"/>
+        <source>note from the ground</source>
+        <translation>Notiz vom Platz</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
         <source>note on a hole</source>
         <translation>Notiz zu einer Bahn</translation>
     </message>
@@ -9573,6 +10257,11 @@
         <location filename="../../desk/composing_dialog.py"/>
         <source>nothing stays hidden</source>
         <translation>nichts bleibt verdeckt</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sponsor_pages.py"/>
+        <source>of “{file}”’s {count} pages the first {most} are taken</source>
+        <translation>von den {count} Seiten von „{file}“ werden die ersten {most} genommen</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -9615,6 +10304,11 @@
         <translation>ein Grün für die Bahnen {numbers}</translation>
     </message>
     <message>
+        <location filename="../../desk/description_dialog.py"/>
+        <source>one line too long</source>
+        <translation>eine Zeile zu lang</translation>
+    </message>
+    <message>
         <location filename="../../measure/checks_of_drawing.py"/>
         <source>one not saved yet</source>
         <translation>ein noch nicht gespeichertes</translation>
@@ -9636,6 +10330,11 @@
         <translation>offen</translation>
     </message>
     <message>
+        <location filename="../../model/notes.py"/>
+        <source>other</source>
+        <translation>andere</translation>
+    </message>
+    <message>
         <location filename="../../measure/hole.py"/>
         <source>other greens of this hole are left aside: feature {numbers}</source>
         <translation>andere Grüns dieser Bahn bleiben außer Betracht: Objekt {numbers}</translation>
@@ -9646,6 +10345,16 @@
         <location filename="../../model/kinds.py"/>
         <source>ours</source>
         <translation>unsere</translation>
+    </message>
+    <message>
+        <location filename="../../model/notes.py"/>
+        <source>own visit</source>
+        <translation>eigener Besuch</translation>
+    </message>
+    <message>
+        <location filename="../../model/kinds.py"/>
+        <source>page of the guide</source>
+        <translation>Seite des Buchs</translation>
     </message>
     <message>
         <location filename="../../store/scorecard.py"/>
@@ -9715,6 +10424,11 @@
         <translation>{} spielen</translation>
     </message>
     <message>
+        <location filename="../../model/notes.py"/>
+        <source>player</source>
+        <translation>Spieler</translation>
+    </message>
+    <message>
         <location filename="../../desk/length_table.py"/>
         <source>plays {}</source>
         <translation>spielt {}</translation>
@@ -9745,6 +10459,11 @@
         <location filename="../../store/openstreetmap.py"/>
         <source>practice ground is not part of a hole</source>
         <translation>Übungsgelände gehört zu keiner Bahn</translation>
+    </message>
+    <message>
+        <location filename="../../model/notes.py"/>
+        <source>professional</source>
+        <translation>Pro</translation>
     </message>
     <message>
         <location filename="../../desk/hole_drawing.py"/>
@@ -10078,6 +10797,11 @@
         <translation>die Datei scheint beschädigt</translation>
     </message>
     <message>
+        <location filename="../../guide/sponsor_pages.py"/>
+        <source>the file “{file}” is not there</source>
+        <translation>die Datei „{file}“ ist nicht da</translation>
+    </message>
+    <message>
         <location filename="../../measure/tee_setting.py"/>
         <source>the flight names no tee set</source>
         <translation>der Flight nennt kein Abschlagset</translation>
@@ -10138,6 +10862,21 @@
         <location filename="../../guide/book.py"/>
         <source>the image does not reach hole {number}</source>
         <translation>Das Bild reicht nicht bis Bahn {number}</translation>
+    </message>
+    <message>
+        <location filename="../../guide/event_archive.py"/>
+        <source>the image “{image}” is not in the archive</source>
+        <translation>das Bild „{image}“ ist nicht im Archiv</translation>
+    </message>
+    <message>
+        <location filename="../../guide/event_archive.py"/>
+        <source>the image “{image}” may not be printed ({licence}): see that it may be passed on</source>
+        <translation>das Bild „{image}“ darf nicht gedruckt werden ({licence}): darauf achten, dass es weitergegeben werden darf</translation>
+    </message>
+    <message>
+        <location filename="../../model/guide_pages.py"/>
+        <source>the imprint holds the cautions and the credits and comes last</source>
+        <translation>das Impressum enthält die Hinweise und die Bildnachweise und steht zuletzt</translation>
     </message>
     <message>
         <location filename="../../store/course_file.py"/>
@@ -10230,6 +10969,11 @@
         <location filename="../../store/openstreetmap.py"/>
         <source>the outline of the property is not out of bounds everywhere; it only showed which water and trees lie on the course</source>
         <translation>der Umriss des Grundstücks ist nicht überall Aus; er zeigte nur, welche Gewässer und Gehölze auf dem Platz liegen</translation>
+    </message>
+    <message>
+        <location filename="../../guide/event_archive.py"/>
+        <source>the photograph “{file}” is not there</source>
+        <translation>das Foto „{file}“ ist nicht da</translation>
     </message>
     <message>
         <location filename="../../guide/green_panel.py"/>
@@ -11257,6 +12001,11 @@
         <translation>{unit} bis zur Vorderkante</translation>
     </message>
     <message>
+        <location filename="../../guide/event_page.py"/>
+        <source>{unit}, round {number}</source>
+        <translation>{unit}, Runde {number}</translation>
+    </message>
+    <message>
         <location filename="../../store/separated.py"/>
         <source>{what} {value} is not at least {low}</source>
         <translation>{what} {value} ist kleiner als {low}</translation>
@@ -11339,6 +12088,11 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <translation>{} zweifelhaft</translation>
     </message>
     <message>
+        <location filename="../../processing/archive_event.py"/>
+        <source>{} files written to {}</source>
+        <translation>{} Dateien nach {} geschrieben</translation>
+    </message>
+    <message>
         <location filename="../../desk/bring_lengths.py"/>
         <source>{} lengths can be taken over, {} lines cannot. Nothing is written yet.</source>
         <translation>{} Längen können übernommen werden, {} Zeilen nicht. Noch ist nichts geschrieben.</translation>
@@ -11347,6 +12101,11 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <location filename="../../processing/set_tees.py"/>
         <source>{} lengths set: {} fit, {} nearest, {} impossible</source>
         <translation>{} Längen gesteckt: {} passen, {} nächste, {} unmöglich</translation>
+    </message>
+    <message>
+        <location filename="../../desk/description_dialog.py"/>
+        <source>{} lines too long</source>
+        <translation>{} Zeilen zu lang</translation>
     </message>
     <message>
         <location filename="../../desk/dates_panel.py"/>
@@ -11373,6 +12132,11 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <location filename="../../desk/registering_dialog.py"/>
         <source>{} more were set aside: their neighbours say otherwise.</source>
         <translation>{} weitere blieben beiseite: ihre Nachbarn sagen anderes.</translation>
+    </message>
+    <message>
+        <location filename="../../processing/import_notes.py"/>
+        <source>{} notes brought in, {} were there already</source>
+        <translation>{} Notizen hereingeholt, {} waren schon da</translation>
     </message>
     <message>
         <location filename="../../desk/audit_dialog.py"/>
@@ -11518,6 +12282,7 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <translation>{}, {} {}</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
         <location filename="../../desk/sheets_dialog.py"/>
         <source>{}, {} × {} mm</source>
         <translation>{}, {} × {} mm</translation>
@@ -11561,6 +12326,11 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <location filename="../../processing/measure_course.py"/>
         <source>{}: {} rows</source>
         <translation>{}: {} Zeilen</translation>
+    </message>
+    <message>
+        <location filename="../../processing/import_notes.py"/>
+        <source>{}: {}; left out.</source>
+        <translation>{}: {}; ausgelassen.</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -11652,6 +12422,11 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <translation>„{file}“ enthält keinen lesbaren Vektorlayer.</translation>
     </message>
     <message>
+        <location filename="../../guide/sponsor_pages.py"/>
+        <source>“{file}” is none of {kinds}, or damaged</source>
+        <translation>„{file}“ ist nichts von {kinds} oder beschädigt</translation>
+    </message>
+    <message>
         <location filename="../../store/openstreetmap.py"/>
         <source>“{file}” is not in longitude and latitude, as OpenStreetMap always is.</source>
         <translation>„{file}“ liegt nicht in geographischer Länge und Breite vor, wie es OpenStreetMap immer tut.</translation>
@@ -11660,6 +12435,16 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <location filename="../../imagery/window.py"/>
         <source>“{file}” is to be read and replaced at once.</source>
         <translation>„{file}“ soll zugleich gelesen und ersetzt werden.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sponsor_pages.py"/>
+        <source>“{file}” is {wide} x {high} pixels large</source>
+        <translation>„{file}“ ist {wide} x {high} Pixel groß</translation>
+    </message>
+    <message>
+        <location filename="../../guide/sponsor_pages.py"/>
+        <source>“{file}”: {reason}</source>
+        <translation>„{file}“: {reason}</translation>
     </message>
     <message>
         <location filename="../../imagery/moved_file.py"/>
@@ -11682,6 +12467,16 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <translation>„{name}“ muss eine ganze Zahl sein.</translation>
     </message>
     <message>
+        <location filename="../../model/guide_pages.py"/>
+        <source>“{page}” has no text</source>
+        <translation>„{page}“ hat keinen Text</translation>
+    </message>
+    <message>
+        <location filename="../../model/guide_pages.py"/>
+        <source>“{page}” holds the cautions and the credits and stays in</source>
+        <translation>„{page}“ enthält die Hinweise und die Bildnachweise und bleibt darin</translation>
+    </message>
+    <message>
         <location filename="../../guide/book.py"/>
         <location filename="../../guide/sheets.py"/>
         <source>“{page}” is no size of a page.</source>
@@ -11693,9 +12488,35 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <translation>„{page}“ misst {width} x {height} mm; eine Seite mit einem Grün darf höchstens 107,95 x 177,8 mm (4¼ x 7 Zoll) haben.</translation>
     </message>
     <message>
+        <location filename="../../model/guide_pages.py"/>
+        <source>“{page}” names no file</source>
+        <translation>„{page}“ nennt keine Datei</translation>
+    </message>
+    <message>
         <location filename="../../guide/rules.py"/>
         <source>“{page}” shows a green at 1:{scale}, larger than 1:480.</source>
         <translation>„{page}“ zeigt ein Grün im Maßstab 1:{scale}, größer als 1:480.</translation>
+    </message>
+    <message>
+        <location filename="../../model/guide_pages.py"/>
+        <source>“{page}” stands in the guide once; the second one is left out</source>
+        <translation>„{page}“ steht im Buch nur einmal; das zweite wird weggelassen</translation>
+    </message>
+    <message>
+        <location filename="../../guide/book.py"/>
+        <source>“{page}”: no font here has the letters {letters}</source>
+        <translation>„{page}“: keine Schrift hier hat die Zeichen {letters}</translation>
+    </message>
+    <message>
+        <location filename="../../guide/book.py"/>
+        <source>“{page}”: the picture “{file}” cannot be read</source>
+        <translation>„{page}“: das Bild „{file}“ lässt sich nicht lesen</translation>
+    </message>
+    <message>
+        <location filename="../../guide/book.py"/>
+        <location filename="../../guide/book_making.py"/>
+        <source>“{page}”: {told}</source>
+        <translation>„{page}“: {told}</translation>
     </message>
     <message>
         <location filename="../../guide/page_layouts.py"/>
@@ -11713,6 +12534,13 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <translation>„{path}“ ist nicht lesbar ({reason}).</translation>
     </message>
     <message>
+        <location filename="../../guide/sponsor_pages.py"/>
+        <location filename="../../store/field_notes.py"/>
+        <source>“{path}” cannot be read: {reason}.</source>
+        <translation>„{path}“ lässt sich nicht lesen: {reason}.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/event_archive.py"/>
         <location filename="../../guide/page_templates.py"/>
         <location filename="../../imagery/composing.py"/>
         <location filename="../../imagery/composite_file.py"/>
@@ -11746,6 +12574,11 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <translation>„{path}“ hat {count} Seiten, gebraucht wird eine.</translation>
     </message>
     <message>
+        <location filename="../../store/field_notes.py"/>
+        <source>“{path}” holds no notes.</source>
+        <translation>„{path}“ enthält keine Notizen.</translation>
+    </message>
+    <message>
         <location filename="../../guide/pdf_objects.py"/>
         <source>“{path}” is a kind of PDF that a book cannot take in: {reason}.</source>
         <translation>„{path}“ ist eine Art von PDF, die ein Buch nicht aufnehmen kann: {reason}.</translation>
@@ -11764,6 +12597,12 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <location filename="../../store/course_file.py"/>
         <source>“{path}” is no name for a course file.</source>
         <translation>„{path}“ ist kein Name für eine Platzdatei.</translation>
+    </message>
+    <message>
+        <location filename="../../guide/event_archive.py"/>
+        <location filename="../../store/field_notes.py"/>
+        <source>“{path}” is not there.</source>
+        <translation>„{path}“ ist nicht da.</translation>
     </message>
     <message>
         <location filename="../../store/vector_source.py"/>
@@ -11816,6 +12655,11 @@ Die Spiellinie ist noch nicht gezeichnet.</translation>
         <location filename="../../desk/measure_dialog.py"/>
         <source>“{}” already holds tables: {}. Replace them?</source>
         <translation>„{}“ enthält schon Tabellen: {}. Ersetzen?</translation>
+    </message>
+    <message>
+        <location filename="../../desk/page_editor.py"/>
+        <source>“{}” cannot be copied into “{}” ({}).</source>
+        <translation>„{}“ kann nicht nach „{}“ kopiert werden ({}).</translation>
     </message>
     <message>
         <location filename="../../desk/composites.py"/>
