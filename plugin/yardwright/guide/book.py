@@ -22,7 +22,7 @@ from .page_cache import key_of
 from .page_design import parts_of
 from .pdf_join import Link
 from .rules import green_scale, image_rights, page_size, rights_not_said
-from .sheet_parts import in_two, width_of
+from .sheet_parts import Text, in_two, width_of
 from .sheets import PAGES, pin_sheet
 from .sheets import page_size as size_of
 from .sponsor_pages import given_file
@@ -157,6 +157,7 @@ class _Plan:
             self._fill(pages, notes_at)
         self._tell_image([page for page in pages if page.kind == "hole"])
         named = {page.name for page in pages}
+        self._tell_letters(pages)
         pages = [self._finished(page, number, named) for number, page in enumerate(pages, 1)]
         title = self.event.name if self.event is not None else self.course.name
         return Book(title, self.wanted, tuple(pages), tuple(dict.fromkeys(self.remarks)), tuple(self.broken))
@@ -507,6 +508,20 @@ class _Plan:
             else:
                 text = rights_not_said(image.name)
             self._remark(text, "not_known")
+
+    def _tell_letters(self, pages):
+        """Say which letters of drawings no font has; those of labels are told when their page is laid out."""
+        drawn, heading = {}, ""
+        for page in pages:
+            heading = page.title or heading
+            items = [item for drawing in page.drawings.values() for item in drawing.items]
+            drawn.setdefault(heading, []).extend(item.text for item in items if isinstance(item, Text))
+        for heading, texts in drawn.items():
+            lacking = missing_letters("".join(texts))
+            if lacking:
+                letters = " ".join(lacking[:20])
+                told = say("“{page}”: no font here has the letters {letters}", page=heading, letters=letters)
+                self._remark(told, "letters")
 
     def _remark(self, text, code):
         self.remarks.append(Remark(text, code))

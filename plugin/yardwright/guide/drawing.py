@@ -10,6 +10,7 @@ from dataclasses import dataclass
 import numpy as np
 from shapely.geometry import LineString, box
 
+from .lettering import letters_within
 from .sheet_parts import (
     LEAST_SIZE,
     PAPER,
@@ -281,7 +282,7 @@ def broken(text, width, size, bold=False):
             lines[-1] = longer
             continue
         while width_of(word, size, bold) > width and len(word) > 1:
-            cut = next((n for n in range(len(word) - 1, 1, -1) if width_of(word[:n], size, bold) <= width), 1)
+            cut = letters_within(word, width, size, bold)
             lines.append(word[:cut])
             word = word[cut:]
         lines.append(word)
