@@ -320,11 +320,11 @@ def test_the_layer_that_was_current_taken_away_amid_drawing(drawing, hand, proje
 
 
 def test_every_kind_that_is_drawn_has_its_tool_and_key(drawing):
-    """The kinds of the course file that a person draws; images, windows and pins are not."""
+    """The kinds of the course file that a person draws; images, windows, pins and notes are not."""
     from yardwright.desk.drawing_bar import HOW_KEYS, KEYS
     from yardwright.model.kinds import KINDS
 
-    drawn = {kind.name for kind in KINDS} - {"image", "window", "pin"}
+    drawn = {kind.name for kind in KINDS} - {"image", "window", "pin", "field_note"}
     assert set(KEYS) == drawn
     keys = [*KEYS.values(), *HOW_KEYS.values()]
     assert len(set(keys)) == len(keys)
