@@ -4,6 +4,7 @@ import hashlib
 import json
 import os
 import shutil
+import time
 import zipfile
 
 import pypdf
@@ -94,3 +95,25 @@ def test_what_is_not_there_is_said_and_nothing_written(known, tmp_path):  # noqa
     assert ok and "“flown” is not in the archive" in log
     with zipfile.ZipFile(path) as archive:
         assert archive.testzip() is None
+
+
+def test_nothing_of_other_events_is_left_in_the_course_and_the_bytes_are_the_same(known, tmp_path):  # noqa: F811
+    """SQLite leaves what is deleted in the file until it is packed anew (sqlite.org, VACUUM)."""
+    from yardwright.store.course_file import open_course
+    from yardwright.store.events import write_event
+
+    with open_course(known) as layers:
+        write_event(layers, Event("Secret Invitational", host="Nobody is to know of it"))
+    with open(known, "rb") as file:
+        assert b"Secret Invitational" in file.read()
+    paths = [str(tmp_path / name) for name in ("one.zip", "two.zip")]
+    for path in paths:
+        _, ok, log = run("archiveevent", COURSE=known, EVENT="Heron Cup", OUTPUT=path)
+        assert ok, log
+        time.sleep(0.01)
+    with zipfile.ZipFile(paths[0]) as archive:
+        course = archive.read("Larkmere.gpkg")
+    assert b"Heron Cup" in course
+    assert b"Secret Invitational" not in course and b"Nobody is to know" not in course
+    with open(paths[0], "rb") as one, open(paths[1], "rb") as two:
+        assert one.read() == two.read()

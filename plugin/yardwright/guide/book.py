@@ -22,7 +22,7 @@ from .page_cache import key_of
 from .page_design import parts_of
 from .pdf_join import Link
 from .rules import green_scale, image_rights, page_size, rights_not_said
-from .sheet_parts import in_two, width_of
+from .sheet_parts import Text, in_two, width_of
 from .sheets import PAGES, pin_sheet
 from .sheets import page_size as size_of
 from .sponsor_pages import given_file
@@ -32,7 +32,7 @@ FORMS = ("screen", "pages", "booklet")
 _SIZES = {**PAGES, **SIZES}
 _MOST_KEPT = 60
 _kept = OrderedDict()
-"""The holes' pages of the last guides: after a change of one pin the others need not be worked out again."""
+"""Holes' pages and maps of the last guides: what has not changed need not be worked out again."""
 _TITLE_SIZE = 30.0
 _REACH_MM = 3.6
 """Half of what one touches about a hole's number."""
@@ -121,25 +121,46 @@ def page_of(text, form):
     return size_of(size, 70.0)
 
 
-def plan_book(course, event, wanted, figures, image=None, boxes=None, index=None, progress=None):
+def plan_book(course, event, wanted, figures, image=None, boxes=None, index=None, progress=None, key=""):
     """The Book of a Course, and of a model Event where there is one.
 
     figures: a BookFigures. image: a ``book_image.BookImage``, None without pictures. boxes: ``{kind: {id:
     box}}`` of the templates that are not built in. progress: called with (done, total); False stops with
-    Cancelled. Raises YardwrightError when there is nothing to show, or a page is too small.
+    Cancelled. key: ``course_key`` of the course, where it is known. Raises YardwrightError when there is
+    nothing to show, or a page is too small.
     """
-    return _Plan(course, event, wanted, figures, image, boxes or {}, index, progress).book()
+    return _Plan(course, event, wanted, figures, image, boxes or {}, index, progress, key).book()
+
+
+def course_key(course):
+    """What a course is known by, in the language that its remarks are in."""
+    return key_of(course, say("Hole {number}", number=1))
+
+
+def _remembered(key, make):
+    """What ``make()`` gives, kept under a key that all it is made from goes into."""
+    if key in _kept:
+        _kept.move_to_end(key)
+        return _kept[key]
+    made = _kept[key] = make()
+    while len(_kept) > _MOST_KEPT:
+        _kept.popitem(last=False)
+    return made
 
 
 class _Plan:
     """A book while it is being planned."""
 
-    def __init__(self, course, event, wanted, figures, image, boxes, index, progress):
+    def __init__(self, course, event, wanted, figures, image, boxes, index, progress, key):
         self.course, self.event, self.wanted, self.figures = course, event, wanted, figures
         self.image, self.own_boxes = image, boxes
         self.index = index or CourseIndex(course)
         self.progress = progress
-        self.key = key_of(course)
+        self.key = key or course_key(course)
+        self.asked = key_of(
+            None if event is None else replace(event, pins=()),
+            replace(wanted, holes=(), descriptions={}, pages=(), folder=""),
+        )
         self.rows = () if event is None else pin_rows(course, event, self.index)[0]
         self.remarks, self.broken, self.boxes = [], [], {}
         self.notes, self.runs = 0, {}
@@ -161,6 +182,7 @@ class _Plan:
             self._fill(pages, notes_at)
         self._tell_image([page for page in pages if page.kind == "hole"])
         named = {page.name for page in pages}
+        self._tell_letters(pages)
         pages = [self._finished(page, number, named) for number, page in enumerate(pages, 1)]
         title = self.event.name if self.event is not None else self.course.name
         return Book(title, self.wanted, tuple(pages), tuple(dict.fromkeys(self.remarks)), tuple(self.broken))
@@ -230,39 +252,31 @@ class _Plan:
 
     def _made(self, number, text, tables):
         """The HolePage, the one of an earlier guide where all that it shows is as it was."""
-        wanted, event = self.wanted, self.event
+        wanted = self.wanted
         rows = [row for row in self.rows if row.hole == number]
         credit = self.image.named if self.image is not None else ""
         frames = self.own_boxes.get("hole")
-        event_but_pins = None if event is None else replace(event, pins=())
-        asked = replace(wanted, holes=(), descriptions={}, pages=(), folder="")
-        # A word of the page stands for the language that it is in.
-        language = say("Hole {number}", number=number)
-        key = key_of(self.key, number, rows, event_but_pins, asked, text, credit, frames, language)
-        if key in _kept:
-            _kept.move_to_end(key)
-            return _kept[key]
-        made = hole_page(
-            self.course,
-            self.index,
-            number,
-            event,
-            wanted.size,
-            wanted.form,
-            wanted.tee_set,
-            wanted.round,
-            wanted.grid,
-            description=text,
-            credit=credit,
-            dpi=wanted.dpi,
-            rows=rows,
-            frames=frames,
-            tables=tables,
-        )
-        _kept[key] = made
-        while len(_kept) > _MOST_KEPT:
-            _kept.popitem(last=False)
-        return made
+
+        def make():
+            return hole_page(
+                self.course,
+                self.index,
+                number,
+                self.event,
+                wanted.size,
+                wanted.form,
+                wanted.tee_set,
+                wanted.round,
+                wanted.grid,
+                description=text,
+                credit=credit,
+                dpi=wanted.dpi,
+                rows=rows,
+                frames=frames,
+                tables=tables,
+            )
+
+        return _remembered(key_of(self.key, number, rows, self.asked, text, credit, frames), make)
 
     def _pins(self, _):
         if self.event is None:
@@ -325,13 +339,13 @@ class _Plan:
                 "dates": dates_of(event) if event is not None else "",
                 "host": host[0].strip() if host else "",
             },
-            {"cover": cover(self.course, wide, high)},
+            {"cover": self._drawn(cover, wide, high)},
         )
         return [made]
 
     def _overview(self, page):
         left, top, wide, high = self._box("overview", "overview")
-        drawing = overview(self.course, wide, high)
+        drawing = self._drawn(overview, wide, high)
         links = [
             Link(
                 (
@@ -347,6 +361,11 @@ class _Plan:
         variables = {"heading": page.title.strip() or self.course.name, "credit": ""}
         drawings = {"overview": drawing}
         return [BookPage("overview", "overview", page.called, 0, variables, drawings, tuple(links))]
+
+    def _drawn(self, draw, wide, high):
+        """The Drawing of the whole course, the one of an earlier guide where nothing has changed."""
+        key = key_of(self.key, draw.__name__, wide, high)
+        return _remembered(key, lambda: draw(self.course, wide, high))
 
     def _cards(self, _):
         left, top, wide, high = self._box("scorecard", "scorecard")
@@ -511,6 +530,20 @@ class _Plan:
             else:
                 text = rights_not_said(image.name)
             self._remark(text, "not_known")
+
+    def _tell_letters(self, pages):
+        """Say which letters of drawings no font has; those of labels are told when their page is laid out."""
+        drawn, heading = {}, ""
+        for page in pages:
+            heading = page.title or heading
+            items = [item for drawing in page.drawings.values() for item in drawing.items]
+            drawn.setdefault(heading, []).extend(item.text for item in items if isinstance(item, Text))
+        for heading, texts in drawn.items():
+            lacking = missing_letters("".join(texts))
+            if lacking:
+                letters = " ".join(lacking[:20])
+                told = say("“{page}”: no font here has the letters {letters}", page=heading, letters=letters)
+                self._remark(told, "letters")
 
     def _remark(self, text, code):
         self.remarks.append(Remark(text, code))

@@ -19,16 +19,17 @@ class NotThere(LookupError):
 class BookFigures:
     """Looks up figures of a model Course and its Events.
 
-    index: the course's CourseIndex, where there is one. Holes and pins are measured when they are first asked
+    index: the course's CourseIndex, where there is one. tables: ``{hole: its tables}`` of the very course
+    that are known already; those measured are added. Holes and pins are measured when they are first asked
     for; threads may ask at once.
     """
 
-    def __init__(self, course, events=(), index=None):
+    def __init__(self, course, events=(), index=None, tables=None):
         self.course = course
         self.events = tuple(events)
         self._index = index
         self._lock = RLock()
-        self._tables, self._pins = {}, {}
+        self._tables, self._pins = {} if tables is None else tables, {}
 
     @property
     def unit(self):

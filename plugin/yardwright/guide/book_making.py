@@ -16,7 +16,7 @@ from ..model.errors import Cancelled, YardwrightError
 from ..model.guide_pages import pages_for
 from ..model.remarks import Remark
 from ..model.words import say
-from .book import plan_book
+from .book import course_key, plan_book
 from .book_figures import BookFigures, made_of
 from .drawing import BARE, Plate
 from .expressions import add_expressions, global_context, worked_out
@@ -35,6 +35,10 @@ KINDS = ("cover", "scorecard", "overview", "hole", "pins", "notes", "text", "spo
 """The kinds of pages that a guide has."""
 
 _HOLE_PARTS = ("picture", "overlay", "ladder", "green", "head", "notes", "foot")
+
+
+_measured = {}
+"""``{key of a course: {hole: its tables}}`` of one course."""
 
 
 @dataclass(frozen=True)
@@ -61,7 +65,8 @@ class GuideMaker:
         self.cache = PageCache() if cache is None else cache
         self.pages = pages_for(pages, "" if event is None else event.name)
         self.index = CourseIndex(course)
-        self.figures = BookFigures(course, () if event is None else (event,), self.index)
+        self.key = course_key(course)
+        self.figures = BookFigures(course, () if event is None else (event,), self.index, _tables(self.key))
         self.remarks = []
         self._of_course = None
 
@@ -87,6 +92,7 @@ class GuideMaker:
                 boxes,
                 self.index,
                 progress,
+                self.key,
             )
         kept = [remark for template in templates.values() for remark in template.remarks]
         remarks = tuple(dict.fromkeys([*kept, *told, *more, *book.remarks]))
@@ -290,6 +296,13 @@ class GuideMaker:
                 for error in errors
             ]
         return made, remarks
+
+
+def _tables(key):
+    """The tables of the course that was made a guide of last, for the next one of it."""
+    if key not in _measured:
+        _measured.clear()
+    return _measured.setdefault(key, {})
 
 
 def _go_on(progress, done, total):

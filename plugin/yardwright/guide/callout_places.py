@@ -8,7 +8,7 @@ import math
 
 import numpy as np
 
-from ..model.geometry import contained, spots
+from ..model.geometry import holding
 
 CELL = 0.5
 """Millimetres; a label keeps off what is taken by at least half of it."""
@@ -176,7 +176,7 @@ class Board:
             return empty
         x, y = np.meshgrid(np.arange(first_x, last_x) + 0.5, np.arange(first_y, last_y) + 0.5)
         middles = np.column_stack([x.ravel(), y.ravel()]) * CELL
-        inside = contained(spots(middles), wider).reshape(x.shape)
+        inside = holding(wider, middles).reshape(x.shape)
         return slice(first_y, last_y), slice(first_x, last_x), inside
 
 

@@ -10,6 +10,8 @@ from dataclasses import dataclass
 import numpy as np
 from shapely.geometry import LineString, box
 
+from ..model.geometry import intersections, meeting, spots
+from .lettering import letters_within
 from .sheet_parts import (
     LEAST_SIZE,
     PAPER,
@@ -197,13 +199,11 @@ def _ruled(shape, step, slope, width):
         LineString([(left, number * step), (right, number * step - reach)])
         for number in range(first, last + 1)
     ]
-    return [item for line in lines for item in edged(line.intersection(shape), width, DARK)]
+    return [item for shown in intersections(lines, shape) for item in edged(shown, width, DARK)]
 
 
 def stipple(shape, step):
     """Points of a staggered grid within an upright box or any shape, tuple of (x, y)."""
-    from shapely.geometry import Point
-
     inner = shape.buffer(-0.14)
     if inner.is_empty:
         centre = shape.representative_point()
@@ -215,7 +215,8 @@ def stipple(shape, step):
         for row in rows
         for column in range(math.floor(left / step) - 1, math.ceil(right / step) + 1)
     ]
-    return tuple(point for point in points if inner.covers(Point(point)))
+    within = meeting(spots(np.array(points).reshape(-1, 2)), inner)
+    return tuple(point for point, inside in zip(points, within) if inside)
 
 
 class OnPicture:
@@ -293,7 +294,7 @@ def broken(text, width, size, bold=False):
             lines[-1] = longer
             continue
         while width_of(word, size, bold) > width and len(word) > 1:
-            cut = next((n for n in range(len(word) - 1, 1, -1) if width_of(word[:n], size, bold) <= width), 1)
+            cut = letters_within(word, width, size, bold)
             lines.append(word[:cut])
             word = word[cut:]
         lines.append(word)

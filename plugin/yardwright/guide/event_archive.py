@@ -65,6 +65,7 @@ def _parts(place, event_name, images, guides, folder, remarks):
         _lead_to_images(layers, folder_of_course, dict(parts), remarks)
         parts += _photographs(layers, folder_of_course, remarks)
         text = _read_me(layers, event_name)
+    _settle(own, copy)
     readme = os.path.join(folder, _README)
     with open(readme, "w", encoding="utf-8") as file:
         file.write(text)
@@ -82,6 +83,18 @@ def _copy_course(own, copy):
             say("The course file “{path}” cannot be read ({reason}).", path=own, reason=error),
             say("Save the edits to it, and try again."),
         ) from error
+
+
+def _settle(own, copy):
+    """Take what was deleted out of the copy for good, and let its tables be as old as they are: a file that
+    is passed on must not hold the pins of other events, and the same contents give the same bytes."""
+    with closing(sqlite3.connect(f"{file_uri(own)}?mode=ro", uri=True)) as old:
+        ages = old.execute("SELECT last_change, table_name FROM gpkg_contents").fetchall()
+    with closing(sqlite3.connect(copy)) as new:
+        new.execute("PRAGMA journal_mode = DELETE")
+        new.executemany("UPDATE gpkg_contents SET last_change = ? WHERE table_name = ?", ages)
+        new.commit()
+        new.execute("VACUUM")
 
 
 def _below(folder, name):

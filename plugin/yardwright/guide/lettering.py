@@ -23,6 +23,18 @@ def width_of(text, size, bold=False):
     return _width(text, bold) * size * MM_PER_POINT
 
 
+def letters_within(word, width, size, bold=False):
+    """How many letters of a word fit into a width in mm, one at least."""
+    low, high = 1, len(word) - 1
+    while low < high:
+        middle = (low + high + 1) // 2
+        if width_of(word[:middle], size, bold) <= width:
+            low = middle
+        else:
+            high = middle - 1
+    return low
+
+
 def day(iso):
     """An ISO day in the user's own way of writing; what is no day comes back as it is.
 

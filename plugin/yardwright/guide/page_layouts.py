@@ -57,6 +57,8 @@ def layout_of(project, template, content, remarks=None):
 def fill(layout, content):
     """Put a PageContent into a layout: variables, pictures, drawings. Parts without any stay empty."""
     QgsExpressionContextUtils.setLayoutVariables(layout, dict(content.variables))
+    # Before there is anything in it: QGIS writes every item down, thrice, as if somebody had changed it.
+    layout.refresh()
     boxes = frames_of(layout)
     for picture in items_of(layout, QgsLayoutItemPicture):
         if picture.id() in content.pictures:
@@ -66,7 +68,6 @@ def fill(layout, content):
     for item in items_of(layout, DrawnItem):
         if item.id() in content.drawings:
             item.drawing = _made(content.drawings[item.id()], boxes[item.id()])
-    layout.refresh()
 
 
 def frames_of(layout):

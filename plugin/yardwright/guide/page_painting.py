@@ -13,7 +13,7 @@ from qgis.core import QgsApplication, QgsLayoutExporter, QgsLayoutItemLabel
 from qgis.PyQt.QtCore import QBuffer, QByteArray, QIODevice, QMarginsF, QRectF, QSizeF, QThread
 from qgis.PyQt.QtGui import QPageLayout, QPageSize, QPainter, QPdfWriter
 
-from ..compat import layout_flag, text_as_text
+from ..compat import font_of_label, layout_flag, text_as_text
 from ..model.errors import YardwrightError
 from ..model.words import say
 from ..store.files import written_beside
@@ -21,6 +21,7 @@ from .expressions import worked_out
 from .lettering import MM_PER_POINT
 from .page_design import BLEED_MM
 from .page_templates import items_of, page_size
+from .text_room import words_broken
 
 _DPI = 360
 """Dots per inch of what QGIS itself makes into pixels; a multiple of 72, so that a page of whole points has
@@ -100,13 +101,19 @@ def painted(layout, form):
 
 @contextmanager
 def _printable(layout):
-    """While a block runs, labels leave out what cannot be worked out; QGIS would print the expression."""
+    """While a block runs, labels leave out what cannot be worked out, where QGIS would print the expression,
+    and break words that are wider than their box."""
     changed = []
     for label in items_of(layout, QgsLayoutItemLabel):
         text, errors = worked_out(label.text(), label.createExpressionContext())
-        if errors:
+        font = font_of_label(label)
+        width = label.rect().width() - 2 * label.marginX()
+        broken = text
+        if label.mode() == QgsLayoutItemLabel.Mode.ModeFont:
+            broken = words_broken(text, width, font.pointSizeF(), font.bold())
+        if errors or broken != text:
             changed.append((label, label.text()))
-            label.setText(text)
+            label.setText(broken)
     try:
         yield
     finally:

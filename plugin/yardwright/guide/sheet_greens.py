@@ -7,12 +7,12 @@ import math
 from dataclasses import dataclass
 
 import numpy as np
-from shapely.geometry import Point, box
+from shapely.geometry import box
 
 from ..measure.hole import play_hole
 from ..measure.line import as_point, chord_nearest, chords
 from ..measure.units import UNITS
-from ..model.geometry import contained, map_points
+from ..model.geometry import holding, map_points
 from .labels import placed
 from .sheet_parts import (
     GRAINS,
@@ -283,7 +283,7 @@ def _grains(shape):
         for row in rows
         for column in range(math.floor(left / step) - 1, math.ceil(right / step) + 1)
     ]
-    within = contained([Point(point) for point in points], inner)
+    within = holding(inner, np.array(points).reshape(-1, 2))
     return tuple(point for point, inside in zip(points, within) if inside)
 
 

@@ -4,13 +4,14 @@ Lines are broken as Qt breaks them, so right-to-left texts and those written wit
 """
 
 import math
+import re
 import unicodedata
 from functools import lru_cache
 
 from qgis.PyQt.QtCore import Qt
 from qgis.PyQt.QtGui import QFontMetricsF, QTextLayout, QTextOption
 
-from .lettering import MM_PER_POINT, font_of
+from .lettering import MM_PER_POINT, font_of, letters_within, width_of
 from .sheet_parts import LEAST_SIZE
 
 _PIXELS = 200
@@ -56,6 +57,21 @@ def lines_of(text, width, size, bold=False):
         return 0
     room = width * _SPARE / (size * MM_PER_POINT) * _PIXELS
     return sum(_lines(paragraph, room, bold) for paragraph in text.split("\n"))
+
+
+def words_broken(text, width, size, bold=False):
+    """A text with line breaks within words that are wider than a line of ``width`` mm: QGIS would let them
+    run out of their box."""
+
+    def lines(found):
+        word, made = found[0], []
+        while width_of(word, size, bold) > width and len(word) > 1:
+            cut = letters_within(word, width, size, bold)
+            made.append(word[:cut])
+            word = word[cut:]
+        return "\n".join([*made, word])
+
+    return re.sub(r"\S+", lines, str(text or ""))
 
 
 def missing_letters(text, bold=False):

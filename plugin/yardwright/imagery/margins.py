@@ -31,18 +31,19 @@ def with_margins(pixels, grid, outlines, strength=STRENGTH):
     up: that of an apron which ends where its green begins is the green's.
     """
     made = pixels.copy()
-    for part, lift in _tones(grid, outlines) if strength > 0 else ():
-        lift = (min(strength, 1.0) * lift)[:, :, None]
-        values = made[part][:, :, :3].astype(np.float32)
-        room = 255.0 / np.maximum(values.max(axis=2, keepdims=True), 1.0)
+    for part, near, lift in _tones(grid, outlines) if strength > 0 else ():
+        lift = (min(strength, 1.0) * lift)[:, None]
+        colours = made[part][:, :, :3]
+        values = colours[near].astype(np.float32)
+        room = 255.0 / np.maximum(values.max(axis=1, keepdims=True), 1.0)
         factor = np.where(lift > 0, np.minimum(1 + _LIGHTER * lift, room), 1 + _DARKER * lift)
-        made[part][:, :, :3] = np.clip(np.rint(values * factor), 0, 255).astype(np.uint8)
+        colours[near] = np.clip(np.rint(values * factor), 0, 255).astype(np.uint8)
     return made
 
 
 def _tones(grid, outlines):
-    """``(part, tone)`` of the tiles of the picture near a margin: the tile's slices, and for each of its
-    pixels 1 just inside, -1 just outside, fading to 0."""
+    """``(part, near, tone)`` of what of the picture lies near a margin: a part's slices, which of its pixels,
+    and for each of those 1 just inside, -1 just outside, fading to 0."""
     metres = np.hypot(grid.geotransform[1], grid.geotransform[4])
     inside = max(_INSIDE_M / metres, _LEAST_PX)
     outside = max(_OUTSIDE_M / metres, _LEAST_PX)
@@ -63,20 +64,34 @@ def _tones(grid, outlines):
     columns, rows = (np.floor(spots) + reach).astype(int).T
     nearest = np.full((grid.height + 2 * reach, grid.width + 2 * reach), -1, np.int32)
     nearest[rows, columns] = np.arange(len(spots))
-    for part in _tiles(grid):
-        around = tuple(slice(axis.start, axis.stop + 2 * reach) for axis in part)
-        found = nearest[around]
-        if (found < 0).all():
+    for tile in _tiles(grid):
+        part = _about(nearest, tile, reach)
+        if part is None:
             continue
+        found = nearest[tuple(slice(axis.start, axis.stop + 2 * reach) for axis in part)]
         at = distance_transform_edt(found < 0, return_distances=False, return_indices=True)
         found = found[tuple(at[:, reach:-reach, reach:-reach])]
         y, x = (np.arange(axis.start, axis.stop) + 0.5 for axis in part)
         away = np.hypot(y[:, None] - spots[found, 1], x[None, :] - spots[found, 0])
-        owner = owners[found]
-        within = np.select([owner == k for k in range(len(held))], [burnt[part] for burnt in held])
+        near = away <= reach
+        owner, away = owners[found[near]], away[near]
+        within = np.select([owner == k for k in range(len(held))], [burnt[part][near] for burnt in held])
         tone = np.where(within, np.exp(-((away / inside) ** 2)), -np.exp(-((away / outside) ** 2)))
         # A margin runs between pixels: half a pixel to either side it is neither in nor out.
-        yield part, tone * np.clip(2 * away, 0, 1) * (away <= reach)
+        yield part, near, tone * np.clip(2 * away, 0, 1)
+
+
+def _about(nearest, tile, reach):
+    """The part of a tile that spots reach, as slices; None where none does. nearest: as wide as the picture
+    and ``reach`` on all sides, negative where no spot is."""
+    there = nearest[tuple(slice(axis.start, axis.stop + 2 * reach) for axis in tile)] >= 0
+    part = []
+    for axis, held in zip(tile, (there.any(axis=1), there.any(axis=0))):
+        if not held.any():
+            return None
+        first, last = np.flatnonzero(held)[[0, -1]] + axis.start - reach
+        part.append(slice(max(first - reach, axis.start), min(last + reach + 1, axis.stop)))
+    return tuple(part)
 
 
 def _apart(spots, others, least):

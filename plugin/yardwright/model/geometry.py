@@ -151,6 +151,14 @@ def contained(geometries, area):
     return _asked("contains", geometries, area)
 
 
+def holding(area, places):
+    """Whether an area holds each of (n, 2) places, those on its edge left out, (n,) of bool."""
+    if _VECTORISED:
+        shapely.prepare(area)
+        return shapely.contains_xy(area, *np.asarray(places, dtype=float).reshape(-1, 2).T)
+    return contained(spots(places), area)
+
+
 def meeting(geometries, area):
     """Whether each geometry has a point in common with an area, or with its own of a list, (n,) of bool."""
     return _asked("intersects", geometries, area)
