@@ -52,6 +52,11 @@ class BookImage:
         """False only where the course says so; None where it does not know the image, or not whether."""
         return None if self.date is None else self.date.print_allowed
 
+    @property
+    def cut_anywhere(self):
+        """Whether pictures can be cut in another thread than QGIS's own."""
+        return self.source.provider == "gdal"
+
     def shows(self, plan):
         """Whether it may reach a WindowPlan's ground."""
         return self.reach is None or self.reach.intersects(Polygon(plan.grid.corners()))

@@ -27,6 +27,7 @@ from .page_layouts import PageContent, frames_of, layout_of
 from .page_painting import FORMS, paint_page
 from .page_templates import empty_layout, guide_folder, template_of
 from .pdf_join import BookInfo, Leaf, fit, impose, join
+from .pictures_ahead import PicturesAhead
 from .retouching import Retouch
 from .rules import stop_for
 from .sponsor_pages import no_larger
@@ -111,9 +112,11 @@ class GuideMaker:
         leaves = []
         total = len(book.pages) + 1
         with self._expressions():
-            for page in book.pages:
-                _go_on(progress, len(leaves), total)
-                leaves.append(self._leaf(book, page, progress))
+            keyed = [None if page.given_page else self._keyed(book, page) for page in book.pages]
+            with PicturesAhead(self._cut, self._to_cut(book.pages, keyed), progress) as ahead:
+                for page, known in zip(book.pages, keyed):
+                    _go_on(progress, len(leaves), total)
+                    leaves.append(self._leaf(book, page, known, ahead, progress))
         _go_on(progress, len(leaves), total)
         self._bind(book, leaves, path, binding or Binding(), _going(progress))
         self.cache.keep_small()
@@ -150,7 +153,22 @@ class GuideMaker:
 
     # Pages
 
-    def _leaf(self, book, page, progress):
+    def _to_cut(self, pages, keyed):
+        """The pages whose pictures can be cut in another thread, and have to be: they are not kept."""
+        if self.image is None or not self.image.cut_anywhere:
+            return []
+        pictured = [
+            (page, known) for page, known in zip(pages, keyed) if page.hole is not None and page.pictured
+        ]
+        return [page for page, (_, _, key) in pictured if not self.cache.has(key)]
+
+    def _keyed(self, book, page):
+        """``(template, content without its picture, key)`` of a page."""
+        template = book.templates[page.kind]
+        content = self._content(template, page)
+        return template, content, page_key(template, content, FORMS[book.wanted.form])
+
+    def _leaf(self, book, page, known, ahead, progress):
         form = FORMS[book.wanted.form]
         if page.given_page:
             try:
@@ -158,12 +176,11 @@ class GuideMaker:
             except YardwrightError as error:
                 # The page says what it lacks.
                 page = replace(page, variables=self._lacking(page, error), given="", given_page=0)
-        template = book.templates[page.kind]
-        content = self._content(template, page)
-        key = page_key(template, content, form)
+                known = self._keyed(book, page)
+        template, content, key = known
 
         def make(path):
-            self._paint(template, content, page, form, path, progress)
+            self._paint(template, content, page, form, path, ahead, progress)
 
         before = self.cache.made
         path = self.cache.page(key, make)
@@ -215,27 +232,34 @@ class GuideMaker:
         within = self.index.within((*corners.min(axis=0), *corners.max(axis=0)))
         return [one for one in within if one.kind in OUTLINED]
 
-    def _paint(self, template, content, page, form, path, progress):
+    def _paint(self, template, content, page, form, path, ahead, progress):
         with tempfile.TemporaryDirectory(prefix="yardwright-") as folder:
-            content = self._filled(template, content, page, folder, progress)
+            if page in ahead:
+                content = self._pictured(content, page, lambda: ahead.picture(page))
+            else:
+                content = self._filled(template, content, page, folder, progress)
             layout = layout_of(QgsProject.instance(), template, content, self.remarks)
             paint_page(layout, path, form)
 
     def _filled(self, template, content, page, folder, progress):
         """A page's content with its picture, if it has one."""
         if page.hole is not None:
-            return self._pictured(content, page, folder, progress)
+            return self._pictured(content, page, lambda: self._cut(page, folder, _going(progress)))
         if page.given and not page.given_page:
             return self._given(template, content, page, folder)
         return content
 
-    def _pictured(self, content, page, folder, progress):
-        """A hole's content with its picture, or with a word that there is none."""
+    def _cut(self, page, folder, progress):
+        """``(path, remarks)`` of a hole's picture, in any thread if the image lets. Raises OutsideImage."""
         plan = page.hole.plan
+        retouch = Retouch(STRENGTH).of(plan, self._outlined(plan), ())
+        return self.image.picture(plan, folder, retouch, progress)
+
+    def _pictured(self, content, page, cut):
+        """A hole's content with its picture, which ``cut()`` gives, or with a word that there is none."""
         if page.pictured:
-            retouch = Retouch(STRENGTH).of(plan, self._outlined(plan), ())
             try:
-                made, told = self.image.picture(plan, folder, retouch, _going(progress))
+                made, told = cut()
             except OutsideImage as error:
                 self.remarks.append(Remark(f"{page.title}: {error}", "no_picture"))
             else:

@@ -89,6 +89,10 @@ class PageCache:
             self.found += 1
         return path
 
+    def has(self, key):
+        """Whether a page is there."""
+        return os.path.exists(os.path.join(self.folder, f"{key}.pdf"))
+
     def forget(self):
         """Take all pages away."""
         shutil.rmtree(self.folder, ignore_errors=True)
