@@ -474,19 +474,19 @@ def test_what_is_changed_meanwhile_shows(dialog, event, qtbot):
     choose(dialog, ("2", "2"))
     dialog.ours_button.click()
     move_pin(event, 1, 1, 0, 3)
-    qtbot.waitUntil(lambda: ("1", "1") in listed(dialog), timeout=3000)
+    qtbot.waitUntil(lambda: ("1", "1") in listed(dialog), timeout=20_000)
     rows = listed(dialog, APART, VERDICT, DECISION)
     assert rows["1", "1"] == ("3.0 yd", "≠ apart", "open") and rows["2", "2"][2] == "ours"
     before = on_the_map(dialog, "ours")
     # North-east is up on hole 2, theirs lies 2 yd further on: ours goes there.
     move_pin(event, 1, 2, 2**0.5, 2**0.5)
     agrees = ("= agrees",)
-    qtbot.waitUntil(lambda: listed(dialog, VERDICT)["1", "2"] == agrees, timeout=3000)
+    qtbot.waitUntil(lambda: listed(dialog, VERDICT)["1", "2"] == agrees, timeout=20_000)
     after = on_the_map(dialog, "ours")
     assert (after[0] - before[0], after[1] - before[1]) == pytest.approx((2**0.5, 2**0.5), abs=0.01)
     assert dialog.pair.texts()[:2] == ["theirs", "ours"]
     event.layer("pin").undoStack().undo()
-    qtbot.waitUntil(lambda: listed(dialog, VERDICT)["1", "2"] != agrees, timeout=3000)
+    qtbot.waitUntil(lambda: listed(dialog, VERDICT)["1", "2"] != agrees, timeout=20_000)
     assert dialog.pair.texts()[2] == "2.0 yd"
 
 
@@ -503,7 +503,7 @@ def test_what_was_applied_is_undone_in_one(dialog, event, qtbot):
     (button,) = dialog.bar.currentItem().findChildren(QPushButton)
     button.click()
     assert read_decisions(event.layers(), "Heron Cup") == () and pins(event) == DRAWN_AT_FIRST
-    qtbot.waitUntil(lambda: listed(dialog, DECISION)["1", "2"] == ("open",), timeout=3000)
+    qtbot.waitUntil(lambda: listed(dialog, DECISION)["1", "2"] == ("open",), timeout=20_000)
     assert dialog.earlier.topLevelItemCount() == 0
     event.layer("pin_decision").undoStack().redo()
     assert pins(event)[1, 2] == (12, 6, "right")
@@ -519,17 +519,17 @@ def test_another_name_is_followed_and_an_event_removed_said(dialog, event, qtbot
     layers = event.layers()
     with one_step("Rename", *(layers.layers[kind] for kind in rows_of_event(layers, "Heron Cup"))):
         rename_event(layers, "Heron Cup", "Wren Cup")
-    qtbot.waitUntil(lambda: "Wren Cup" in dialog.windowTitle(), timeout=3000)
+    qtbot.waitUntil(lambda: "Wren Cup" in dialog.windowTitle(), timeout=20_000)
     assert len(listed(dialog)) == 3 and dialog.audit.name == "Wren Cup"
     event.layer("pin").undoStack().undo()
-    qtbot.waitUntil(lambda: "Heron Cup" in dialog.windowTitle(), timeout=3000)
+    qtbot.waitUntil(lambda: "Heron Cup" in dialog.windowTitle(), timeout=20_000)
     click(dialog, 0)
     with one_step("Remove", *(layers.layers[kind] for kind in rows_of_event(layers, "Heron Cup"))) as step:
         remove_event(layers, "Heron Cup")
-    qtbot.waitUntil(lambda: "no event “Heron Cup” any more" in dialog.head.text(), timeout=3000)
+    qtbot.waitUntil(lambda: "no event “Heron Cup” any more" in dialog.head.text(), timeout=20_000)
     assert not dialog.tabs.isEnabled() and not dialog.paste_button.isEnabled() and dialog.pair is None
     step.undo()
-    qtbot.waitUntil(lambda: dialog.tabs.isEnabled(), timeout=3000)
+    qtbot.waitUntil(lambda: dialog.tabs.isEnabled(), timeout=20_000)
     assert len(listed(dialog)) == 3 and dialog.pair is not None
 
 
@@ -541,5 +541,5 @@ def test_it_goes_with_its_course(dialog, event, project, qtbot):
         if layer.isEditable():
             layer.rollBack()
     project.clear()
-    qtbot.waitUntil(lambda: not dialog.isVisible(), timeout=3000)
+    qtbot.waitUntil(lambda: not dialog.isVisible(), timeout=20_000)
     assert pair not in event.iface.mapCanvas().scene().items() and event.iface.bar.messages == []

@@ -28,7 +28,7 @@ def test_the_result_comes_back_to_the_main_thread(qgis_app, qtbot, ended):
     ).begin()
     shares = []
     made.progressChanged.connect(shares.append)
-    qtbot.waitUntil(lambda: bool(ended), timeout=5000)
+    qtbot.waitUntil(lambda: bool(ended), timeout=20_000)
     assert ended == [(7, None, threading.main_thread())]
     assert threads[0] is not threading.main_thread() and not background._at_work
 
@@ -38,7 +38,7 @@ def test_a_failure_is_handed_over(qgis_app, qtbot, ended):
         raise KeyError("gone")
 
     Work("Fails", work, ended.append).begin()
-    qtbot.waitUntil(lambda: bool(ended), timeout=5000)
+    qtbot.waitUntil(lambda: bool(ended), timeout=20_000)
     assert isinstance(ended[0].error, KeyError) and ended[0].result is None
 
 
@@ -55,18 +55,18 @@ def until_stopped(began):
 def test_a_cancel_gets_through(qgis_app, qtbot, ended):
     began = threading.Event()
     made = Work("Long", until_stopped(began), ended.append).begin()
-    qtbot.waitUntil(began.is_set, timeout=5000)
+    qtbot.waitUntil(began.is_set, timeout=20_000)
     made.cancel()
-    qtbot.waitUntil(lambda: bool(ended), timeout=5000)
+    qtbot.waitUntil(lambda: bool(ended), timeout=20_000)
     assert ended[0].result is None and ended[0].error is None
 
 
 def test_stopped_it_has_ended_and_tells_nobody(qgis_app, qtbot, ended):
     began = threading.Event()
     made = Work("Long", until_stopped(began), ended.append).begin()
-    qtbot.waitUntil(began.is_set, timeout=5000)
+    qtbot.waitUntil(began.is_set, timeout=20_000)
     made.stop()
     assert made._ended.is_set()
-    qtbot.waitUntil(lambda: not background._at_work, timeout=5000)
+    qtbot.waitUntil(lambda: not background._at_work, timeout=20_000)
     assert ended == []
     made.stop()

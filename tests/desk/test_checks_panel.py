@@ -18,7 +18,7 @@ def panel(in_hand, qtbot):  # noqa: F811
     panel = ChecksPanel(in_hand)
     panel.resize(360, 600)
     panel.show()
-    qtbot.waitUntil(lambda: panel.findings() != [], timeout=5000)
+    qtbot.waitUntil(lambda: panel.findings() != [], timeout=20_000)
     yield panel
     panel.let_go()
     panel.close()
@@ -61,7 +61,7 @@ def checks_of(panel):
 
 
 def wait_for(panel, qtbot, condition):
-    qtbot.waitUntil(lambda: condition(panel.findings()), timeout=5000)
+    qtbot.waitUntil(lambda: condition(panel.findings()), timeout=20_000)
 
 
 def named(panel, check):
@@ -318,7 +318,7 @@ def test_a_choice_and_a_folded_hole_outlive_an_edit(panel, in_hand, qtbot):  # n
     assert panel.chosen() == chosen
     panel.tree.topLevelItem(0).setExpanded(False)
     panel.check_again()
-    qtbot.waitUntil(lambda: not panel._step.isActive(), timeout=5000)
+    qtbot.waitUntil(lambda: not panel._step.isActive(), timeout=20_000)
     assert [panel.tree.topLevelItem(row).isExpanded() for row in range(2)] == [False, True]
 
 
@@ -334,7 +334,7 @@ def test_nothing_wrong(panel, in_hand, qtbot):  # noqa: F811
 
 def test_without_a_course_it_says_why_it_is_empty(panel, in_hand, project, qtbot):  # noqa: F811
     project.clear()
-    qtbot.waitUntil(lambda: "no course" in panel.nothing.text(), timeout=5000)
+    qtbot.waitUntil(lambda: "no course" in panel.nothing.text(), timeout=20_000)
     assert panel.findings() == [] and in_hand.iface.bar.messages == []
 
 
@@ -345,7 +345,7 @@ def test_out_of_sight_it_rests(panel, in_hand, qtbot, monkeypatch):  # noqa: F81
     made = []
     own = checks.CourseChecks.__init__
     monkeypatch.setattr(checks.CourseChecks, "__init__", lambda *given: (made.append(1), own(*given))[1])
-    with qtbot.waitSignal(in_hand.edited, timeout=3000):
+    with qtbot.waitSignal(in_hand.edited, timeout=20_000):
         planted(in_hand)
     assert made == []
     panel.show()
@@ -361,14 +361,14 @@ def test_what_nobody_foresaw_is_told_and_ends_the_checking(panel, in_hand, qtbot
 
     monkeypatch.setattr(checks.CourseChecks, "of_hole", broken)
     panel.check_again()
-    qtbot.waitUntil(lambda: not panel._step.isActive(), timeout=5000)
+    qtbot.waitUntil(lambda: not panel._step.isActive(), timeout=20_000)
     assert len(in_hand.iface.bar.messages) == 1 and "odd" in in_hand.iface.bar.messages[0]
 
 
 def test_let_go_hears_nothing_more(panel, in_hand, qtbot):  # noqa: F811
     panel.let_go()
     before = panel.findings()
-    with qtbot.waitSignal(in_hand.edited, timeout=3000):
+    with qtbot.waitSignal(in_hand.edited, timeout=20_000):
         planted(in_hand)
     qtbot.wait(100)
     assert panel.findings() == before

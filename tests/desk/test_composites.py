@@ -123,13 +123,13 @@ def test_the_panel_shows_one_alone_and_compares_it(panel, made, tmp_path, qtbot)
     panel.choose_second("2025-07-02")
     panel.canvas.setExtent(QgsRectangle(EAST - 250, NORTH - 300, EAST - 150, NORTH - 200))
     panel.canvas.setLayers([project.mapLayer(one) for one in (*composite.layer_ids, base)])
-    qtbot.waitUntil(lambda: seen(panel) == (CLEAN, CLEAN), timeout=8000)
+    qtbot.waitUntil(lambda: seen(panel) == (CLEAN, CLEAN), timeout=20_000)
     panel.flip(True)
     before = COLOURS["2025-07-02"]
-    qtbot.waitUntil(lambda: seen(panel) == (before, before), timeout=8000)
+    qtbot.waitUntil(lambda: seen(panel) == (before, before), timeout=20_000)
     panel.flip(False)
     panel.swipe(True)
-    qtbot.waitUntil(lambda: seen(panel) == (CLEAN, before), timeout=8000)
+    qtbot.waitUntil(lambda: seen(panel) == (CLEAN, before), timeout=20_000)
     panel.swipe(False)
     # The other way round, from the date.
     panel.show_date("2025-07-02")
@@ -137,7 +137,7 @@ def test_the_panel_shows_one_alone_and_compares_it(panel, made, tmp_path, qtbot)
     panel.choose_second(composite.id)
     panel.canvas.setLayers([project.mapLayer(base)])
     panel.flip(True)
-    qtbot.waitUntil(lambda: seen(panel) == (CLEAN, CLEAN), timeout=8000)
+    qtbot.waitUntil(lambda: seen(panel) == (CLEAN, CLEAN), timeout=20_000)
     assert panel.second_date() == ""
 
 

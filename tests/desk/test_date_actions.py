@@ -55,7 +55,7 @@ def test_the_panel_of_what_hides_is_opened_and_closed(opened, qtbot):
     action.trigger()
     panel = opened.date_actions.hidden_panel
     assert panel in opened.iface.docks
-    qtbot.waitUntil(lambda: action.isChecked(), timeout=2000)
+    qtbot.waitUntil(lambda: action.isChecked(), timeout=20_000)
     action.trigger()
     assert not panel.isVisible()
 
@@ -77,5 +77,5 @@ def test_all_of_it_goes_with_the_toolbar(iface, project, course_file):  # noqa: 
 def test_a_project_that_is_closed_takes_the_windows_along(opened, project, qtbot):
     windows = [opened.date_actions.open(name) for name in ("registering", "composing")]
     project.clear()
-    qtbot.waitUntil(lambda: not any(window.isVisible() for window in windows), timeout=3000)
+    qtbot.waitUntil(lambda: not any(window.isVisible() for window in windows), timeout=20_000)
     assert opened.iface.bar.messages == []

@@ -65,12 +65,12 @@ def test_a_divider_between_two_dates(panel, qtbot):
     panel.canvas.setLayers([panel.in_hand.project.mapLayer(panel.dates[0].layer_id)])
     panel.swipe(True)
     wanted = (COLOURS["2025-07-02"], COLOURS["2023-04-12"])
-    qtbot.waitUntil(lambda: seen(panel) == wanted, timeout=8000)
+    qtbot.waitUntil(lambda: seen(panel) == wanted, timeout=20_000)
     right = panel.canvas.getCoordinateTransform().toMapCoordinates(3 * panel.canvas.width() // 4, 50)
     left = panel.canvas.getCoordinateTransform().toMapCoordinates(panel.canvas.width() // 4, 50)
     assert (panel.date_at(left), panel.date_at(right)) == ("2025-07-02", "2023-04-12")
     panel.swipe(False)
-    qtbot.waitUntil(lambda: seen(panel) == (wanted[0], wanted[0]), timeout=8000)
+    qtbot.waitUntil(lambda: seen(panel) == (wanted[0], wanted[0]), timeout=20_000)
 
 
 def test_the_other_date_is_seen_while_it_is_held(panel, qtbot):
@@ -80,10 +80,10 @@ def test_the_other_date_is_seen_while_it_is_held(panel, qtbot):
     extent = panel.canvas.extent()
     panel.flip(True)
     other = COLOURS["2024-10-09"]
-    qtbot.waitUntil(lambda: seen(panel) == (other, other), timeout=8000)
+    qtbot.waitUntil(lambda: seen(panel) == (other, other), timeout=20_000)
     panel.flip(False)
     first = COLOURS["2025-07-02"]
-    qtbot.waitUntil(lambda: seen(panel) == (first, first), timeout=8000)
+    qtbot.waitUntil(lambda: seen(panel) == (first, first), timeout=20_000)
     assert panel.canvas.extent() == extent
 
 
@@ -94,8 +94,8 @@ def test_a_second_view_goes_with_the_map(panel, qtbot):
     second = panel.linked.view
     panel.canvas.setRotation(30)
     panel.canvas.setExtent(QgsRectangle(EAST, NORTH, EAST + 50, NORTH + 50))
-    qtbot.waitUntil(lambda: second.rotation() == 30, timeout=3000)
-    qtbot.waitUntil(lambda: second.center().distance(panel.canvas.center()) < 0.01, timeout=3000)
+    qtbot.waitUntil(lambda: second.rotation() == 30, timeout=20_000)
+    qtbot.waitUntil(lambda: second.center().distance(panel.canvas.center()) < 0.01, timeout=20_000)
     central = panel.in_hand.iface.window.centralWidget()
     panel.show_linked(False)
     assert panel.linked is None and central.minimumWidth() == least
@@ -109,9 +109,9 @@ def test_an_image_taken_away_while_it_is_compared(panel, project, qtbot):
     assert len(panel.canvas.scene().items()) == before + 1
     gone = next(date.layer_id for date in panel.dates if date.id == "2023-04-12")
     project.removeMapLayer(gone)
-    qtbot.waitUntil(lambda: panel.date_at(panel.canvas.center()) != "2023-04-12", timeout=3000)
+    qtbot.waitUntil(lambda: panel.date_at(panel.canvas.center()) != "2023-04-12", timeout=20_000)
     project.clear()
-    qtbot.waitUntil(lambda: panel.dates == [], timeout=3000)
+    qtbot.waitUntil(lambda: panel.dates == [], timeout=20_000)
     assert not panel.comparison.swiping and len(panel.canvas.scene().items()) == before
     assert panel.in_hand.iface.bar.messages == []
 
@@ -119,7 +119,7 @@ def test_an_image_taken_away_while_it_is_compared(panel, project, qtbot):
 def test_the_columns_fit_into_the_list(panel, qtbot):
     panel.resize(420, 500)
     panel.show_date("2024-10-09")
-    qtbot.waitUntil(lambda: panel.list.topLevelItem(1).font(0).bold(), timeout=3000)
+    qtbot.waitUntil(lambda: panel.list.topLevelItem(1).font(0).bold(), timeout=20_000)
     header = panel.list.header()
     sizes = [header.sectionSize(column) for column in range(4)]
     assert sum(sizes) <= panel.list.viewport().width()
@@ -187,7 +187,7 @@ def test_opened_again_a_project_is_shown_without_filter(panel, project, tmp_path
     assert project.read(str(file))
     assert panel.linked is None and not panel.comparison.swiping and not panel.comparison.held
     assert panel.canvas.layerStyleOverrides() == {} and not panel.hidden_box.isChecked()
-    qtbot.waitUntil(lambda: panel.date_in_hand == "2025-07-02", timeout=3000)
+    qtbot.waitUntil(lambda: panel.date_in_hand == "2025-07-02", timeout=20_000)
     assert panel.in_hand.iface.bar.messages == []
 
 
@@ -210,7 +210,7 @@ def test_another_course_taken_in_hand_amid_comparing(panel, project, tmp_path, q
         place = place_of_group(add_course_group(project, layers))
     panel.in_hand.refresh()
     panel.in_hand.choose(place)
-    qtbot.waitUntil(lambda: panel.dates == [], timeout=3000)
+    qtbot.waitUntil(lambda: panel.dates == [], timeout=20_000)
     assert panel.linked is None and not panel.comparison.swiping and not panel.comparison.held
     assert panel.canvas.layerStyleOverrides() == {}
     assert panel.in_hand.iface.bar.messages == []
@@ -226,7 +226,7 @@ def divided(panel, qtbot):
     panel.canvas.setLayers([panel.in_hand.project.mapLayer(panel.dates[0].layer_id)])
     panel.swipe(True)
     wanted = (COLOURS["2025-07-02"], COLOURS["2023-04-12"])
-    qtbot.waitUntil(lambda: seen(panel) == wanted, timeout=8000)
+    qtbot.waitUntil(lambda: seen(panel) == wanted, timeout=20_000)
     return panel
 
 

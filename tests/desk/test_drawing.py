@@ -282,7 +282,7 @@ def test_the_course_taken_away_amid_drawing(drawing, hand, project, qtbot):
     hand.click(30, 250)
     hand.click(45, 250)
     project.clear()
-    qtbot.waitUntil(lambda: drawing.in_hand.place is None, timeout=3000)
+    qtbot.waitUntil(lambda: drawing.in_hand.place is None, timeout=20_000)
     assert hand.canvas.mapTool() is None
     hand.click(60, 250)
     assert not drawing.actions["draw_bunker"].isEnabled()
@@ -297,7 +297,7 @@ def test_another_layer_in_the_project_leaves_the_hand_alone(drawing, hand, proje
     drawing.take("bunker")
     hand.click(30, 250)
     hand.click(45, 250)
-    with qtbot.waitSignal(drawing.in_hand.course_changed, timeout=3000):
+    with qtbot.waitSignal(drawing.in_hand.course_changed, timeout=20_000):
         project.addMapLayer(QgsVectorLayer("Point?crs=EPSG:32630", "Other", "memory"))
     assert len(drawing.tools["bunker"].clicked()) == 2
     hand.draw((45, 265))

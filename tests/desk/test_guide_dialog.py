@@ -98,7 +98,7 @@ def test_a_page_is_dragged_and_the_order_kept_with_the_course(dialog, qtbot):
     layer = dialog.in_hand.layers().layers["guide_page"]
     assert layer.isEditable()
     layer.undoStack().undo()
-    qtbot.waitUntil(lambda: kinds(dialog)[0] == "cover", timeout=5_000)
+    qtbot.waitUntil(lambda: kinds(dialog)[0] == "cover", timeout=20_000)
 
 
 def test_pages_are_moved_by_keys_and_left_out_by_a_tick(dialog, qtbot):
@@ -167,7 +167,7 @@ def test_a_change_on_the_map_is_seen(dialog, panel, qtbot):  # noqa: F811
     before = dialog.maker.shown_key(dialog.book, dialog.book.pages[-2], 700)
     type_in(panel, 2, on="12", off="0", off_from="centre")
     qtbot.waitUntil(
-        lambda: dialog.maker.shown_key(dialog.book, dialog.book.pages[-2], 700) != before, timeout=10_000
+        lambda: dialog.maker.shown_key(dialog.book, dialog.book.pages[-2], 700) != before, timeout=20_000
     )
 
 

@@ -29,7 +29,7 @@ def test_a_course_is_read_again_only_after_an_edit(in_hand, qtbot):
     before = in_hand.course()
     assert in_hand.course() is before and in_hand.played(2) is in_hand.played(2)
     layer = in_hand.layer("bunker")
-    with qtbot.waitSignal(in_hand.edited, timeout=3000):
+    with qtbot.waitSignal(in_hand.edited, timeout=20_000):
         with one_step("Away with it", layer):
             layer.deleteFeature(next(layer.getFeatures()).id())
         # Nobody is told yet, and whoever asks is given what is drawn now.
@@ -40,12 +40,12 @@ def test_a_course_is_read_again_only_after_an_edit(in_hand, qtbot):
 
 
 def test_holes_and_tee_sets_are_chosen(in_hand, qtbot):
-    with qtbot.waitSignal(in_hand.hole_changed, timeout=1000):
+    with qtbot.waitSignal(in_hand.hole_changed, timeout=20_000):
         in_hand.choose_hole(2)
     with qtbot.assertNotEmitted(in_hand.hole_changed):
         in_hand.choose_hole(2)
         in_hand.choose_hole(77)
-    with qtbot.waitSignal(in_hand.tee_set_changed, timeout=1000):
+    with qtbot.waitSignal(in_hand.tee_set_changed, timeout=20_000):
         in_hand.choose_tee_set("Wren")
     assert (in_hand.hole, in_hand.tee_set) == (2, "Wren")
 
@@ -60,7 +60,7 @@ def test_a_project_just_closed_has_no_course(in_hand, project):
 
 def test_without_a_course_there_is_nothing_in_hand(in_hand, project, qtbot):
     project.clear()
-    qtbot.waitUntil(lambda: in_hand.place is None, timeout=3000)
+    qtbot.waitUntil(lambda: in_hand.place is None, timeout=20_000)
     assert in_hand.hole is None and in_hand.holes == [] and in_hand.layer("green") is None
     with pytest.raises(YardwrightError):
         in_hand.layers()

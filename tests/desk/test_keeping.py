@@ -114,7 +114,7 @@ def drawn(path):
 
 def left_by_a_killed_qgis(qgs, place, qtbot):
     """What is drawn now, left as a kill leaves it: the copy stays and the buffers are lost."""
-    qtbot.waitUntil(lambda: os.path.exists(copy_of(place)), timeout=2000)
+    qtbot.waitUntil(lambda: os.path.exists(copy_of(place)), timeout=20_000)
     qgs.keeping.write()
     kept = f"{place}.safe"
     shutil.copyfile(copy_of(place), kept)
@@ -158,11 +158,11 @@ def test_what_is_drawn_is_in_the_copy_at_once_and_goes_when_saved(qgs, place, qt
 
 def test_undo_and_redo_are_followed(qgs, place, qtbot):
     layer = draw(qgs.in_hand)
-    qtbot.waitUntil(lambda: drawn(copy_of(place)) == 1, timeout=2000)
+    qtbot.waitUntil(lambda: drawn(copy_of(place)) == 1, timeout=20_000)
     layer.undoStack().undo()
-    qtbot.waitUntil(lambda: not os.path.exists(copy_of(place)), timeout=2000)
+    qtbot.waitUntil(lambda: not os.path.exists(copy_of(place)), timeout=20_000)
     layer.undoStack().redo()
-    qtbot.waitUntil(lambda: drawn(copy_of(place)) == 1, timeout=2000)
+    qtbot.waitUntil(lambda: drawn(copy_of(place)) == 1, timeout=20_000)
 
 
 def test_edits_outside_any_step_are_followed(qgs, place, qtbot):
@@ -171,7 +171,7 @@ def test_edits_outside_any_step_are_followed(qgs, place, qtbot):
     layer.startEditing()
     fid = next(layer.getFeatures()).id()
     layer.changeAttributeValue(fid, layer.fields().lookupField("colour"), "#ffffff")
-    qtbot.waitUntil(lambda: os.path.exists(copy_of(place)), timeout=2000)
+    qtbot.waitUntil(lambda: os.path.exists(copy_of(place)), timeout=20_000)
     (change,) = parts(copy_of(place))["tee_set"]["changed"]
     assert (
         change["after"] == {"values": {"colour": "#ffffff"}} and change["before"]["values"]["colour"] is None
@@ -180,7 +180,7 @@ def test_edits_outside_any_step_are_followed(qgs, place, qtbot):
 
 def test_rolled_back_by_the_user_nothing_is_kept(qgs, place, qtbot):
     layer = draw(qgs.in_hand)
-    qtbot.waitUntil(lambda: os.path.exists(copy_of(place)), timeout=2000)
+    qtbot.waitUntil(lambda: os.path.exists(copy_of(place)), timeout=20_000)
     layer.rollBack()
     assert litter(place) == []
 
@@ -188,7 +188,7 @@ def test_rolled_back_by_the_user_nothing_is_kept(qgs, place, qtbot):
 def test_a_layer_saved_leaves_the_copy_of_the_others(qgs, place, qtbot):
     bunkers = draw(qgs.in_hand)
     draw(qgs.in_hand, "green")
-    qtbot.waitUntil(lambda: os.path.exists(copy_of(place)), timeout=2000)
+    qtbot.waitUntil(lambda: os.path.exists(copy_of(place)), timeout=20_000)
     assert bunkers.commitChanges()
     assert list(parts(copy_of(place))) == ["green"]
 
@@ -202,7 +202,7 @@ def test_a_save_that_fails_keeps_what_is_left(start, place, qtbot):
     qgs = start()
     layer = draw(qgs.in_hand)
     layer.changeAttributeValue(1, layer.fields().lookupField("label"), "Hurn")
-    qtbot.waitUntil(lambda: os.path.exists(copy_of(place)), timeout=2000)
+    qtbot.waitUntil(lambda: os.path.exists(copy_of(place)), timeout=20_000)
     qgs.keeping.write()
     part = parts(copy_of(place))["bunker"]
     assert (len(part["added"]), len(part["changed"])) == (1, 1)
@@ -239,7 +239,7 @@ def test_all_courses_of_the_project_are_kept(qgs, place, project, tmp_path, qtbo
     draw(qgs.in_hand)
     qgs.in_hand.choose(second)
     draw(qgs.in_hand)
-    qtbot.waitUntil(lambda: drawn(copy_of(second)) == drawn(copy_of(place)) == 1, timeout=2000)
+    qtbot.waitUntil(lambda: drawn(copy_of(second)) == drawn(copy_of(place)) == 1, timeout=20_000)
 
 
 def test_a_course_whose_folder_refuses_has_its_copy_in_the_profile(qgs, place, profile, qtbot, monkeypatch):
@@ -279,7 +279,7 @@ def test_a_copy_that_cannot_be_written_is_told_once(qgs, place, bar, qtbot, monk
             draw(qgs.in_hand, y=y)
             qgs.keeping.write()
         assert len(texts(bar)) == 1 and "No space left on device" in texts(bar)[0]
-    qtbot.waitUntil(lambda: drawn(copy_of(place)) == 3, timeout=5000)  # tried again without another edit
+    qtbot.waitUntil(lambda: drawn(copy_of(place)) == 3, timeout=20_000)  # tried again without another edit
     assert len(texts(bar)) == 1
 
 
@@ -309,7 +309,7 @@ def test_turned_off_and_on_again_amid_edits_nothing_is_offered(qgs, start, place
 def test_a_project_closed_while_an_edit_waits_keeps_it(qgs, place, project, qtbot, bar):
     draw(qgs.in_hand)
     project.clear()
-    qtbot.waitUntil(lambda: qgs.in_hand.place is None, timeout=3000)
+    qtbot.waitUntil(lambda: qgs.in_hand.place is None, timeout=20_000)
     assert drawn(copy_of(place)) == 1 and texts(bar) == []
 
 
@@ -317,7 +317,7 @@ def test_a_layer_removed_amid_edits_keeps_its_copy(qgs, place, project, qtbot):
     layer = draw(qgs.in_hand)
     draw(qgs.in_hand, "green")
     project.removeMapLayer(layer.id())
-    qtbot.waitUntil(lambda: os.path.exists(copy_of(place, 2)), timeout=3000)
+    qtbot.waitUntil(lambda: os.path.exists(copy_of(place, 2)), timeout=20_000)
     assert drawn(copy_of(place)) == 1 and list(parts(copy_of(place, 2))) == ["green"]
 
 
@@ -549,7 +549,7 @@ def test_the_offer_goes_with_its_course(killed, start, project, bar, qtbot):
     start()
     assert len(texts(bar)) == 1
     project.clear()
-    qtbot.waitUntil(lambda: texts(bar) == [], timeout=3000)
+    qtbot.waitUntil(lambda: texts(bar) == [], timeout=20_000)
 
 
 def test_closing_the_message_is_looking_later(killed, start, place, bar, qtbot):
@@ -568,7 +568,7 @@ def test_the_toolbar_keeps(iface, bar, profile, project, course_file, qtbot):  #
     tools = CourseTools(iface)
     tools.add_course(str(course_file))
     draw(tools.in_hand)
-    qtbot.waitUntil(lambda: os.path.exists(copy_of(tools.place)), timeout=2000)
+    qtbot.waitUntil(lambda: os.path.exists(copy_of(tools.place)), timeout=20_000)
     tools.in_hand.layer("bunker").rollBack()
     assert not os.path.exists(copy_of(tools.place))
     tools.remove()

@@ -54,7 +54,7 @@ def test_they_follow_the_tee_set_the_hole_and_every_edit(figures, drawing, hand,
     before = len(written(figures)["hazard"])
     drawing.take("bunker")
     hand.draw((-30, 250), (-20, 250), (-20, 262), (-30, 262))
-    qtbot.waitUntil(lambda: len(written(figures)["hazard"]) == before + 1, timeout=3000)
+    qtbot.waitUntil(lambda: len(written(figures)["hazard"]) == before + 1, timeout=20_000)
     drawing.in_hand.choose_hole(3)
     assert written(figures) == {}
 
@@ -90,7 +90,7 @@ def test_wiped_off_and_let_go(figures, drawing):  # noqa: F811
 
 def test_the_course_taken_away(figures, project, qtbot):
     project.clear()
-    qtbot.waitUntil(lambda: figures.in_hand.place is None, timeout=3000)
+    qtbot.waitUntil(lambda: figures.in_hand.place is None, timeout=20_000)
     assert written(figures) == {}
     assert figures.in_hand.iface.bar.messages == []
 

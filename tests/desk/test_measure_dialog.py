@@ -22,7 +22,7 @@ def dialog(qgis_iface, qtbot, place):
 
 
 def settled(dialog, qtbot):
-    qtbot.waitUntil(lambda: not dialog._step.isActive() and not dialog._edited.isActive(), timeout=8000)
+    qtbot.waitUntil(lambda: not dialog._step.isActive() and not dialog._edited.isActive(), timeout=20_000)
 
 
 def shown(dialog, name):
@@ -147,7 +147,7 @@ def test_a_text_copied_is_no_formula(dialog, qtbot):
     layer.startEditing()
     bunker = next(layer.getFeatures())
     layer.changeAttributeValue(bunker.id(), layer.fields().indexOf("label"), "=1+1")
-    qtbot.waitUntil(lambda: any(row["Label"] == "=1+1" for row in shown(dialog, "distances")), timeout=8000)
+    qtbot.waitUntil(lambda: any(row["Label"] == "=1+1" for row in shown(dialog, "distances")), timeout=20_000)
     dialog.tabs.setCurrentWidget(dialog.views["distances"])
     dialog.copy()
     cells = [cell for line in QApplication.clipboard().text().split("\n") for cell in line.split("\t")]
@@ -160,10 +160,10 @@ def test_edits_are_followed(dialog, qtbot):
     layer.startEditing()
     hole = next(f for f in layer.getFeatures() if f["number"] == 1)
     layer.changeAttributeValue(hole.id(), layer.fields().indexOf("par"), 5)
-    qtbot.waitUntil(lambda: shown(dialog, "lengths")[0]["Par"] == "5", timeout=8000)
+    qtbot.waitUntil(lambda: shown(dialog, "lengths")[0]["Par"] == "5", timeout=20_000)
     assert dialog.chosen_holes() == [1]
     layer.rollBack()
-    qtbot.waitUntil(lambda: shown(dialog, "lengths")[0]["Par"] == "4", timeout=8000)
+    qtbot.waitUntil(lambda: shown(dialog, "lengths")[0]["Par"] == "4", timeout=20_000)
 
 
 def test_save_what_is_chosen_and_all(dialog, tmp_path):

@@ -101,7 +101,7 @@ def test_a_layer_added_later_and_a_second_one_of_the_date(in_hand, dated, moved,
 
 def test_it_follows_by_itself(in_hand, dated, moved, qtbot):  # noqa: F811
     set_move(in_hand, Move(2, 0))
-    qtbot.waitUntil(lambda: "moved" in dated[SPRING].source(), timeout=5000)
+    qtbot.waitUntil(lambda: "moved" in dated[SPRING].source(), timeout=20_000)
 
 
 def test_a_missing_virtual_image_is_written_again(in_hand, dated, moved):  # noqa: F811

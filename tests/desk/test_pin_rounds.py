@@ -127,11 +127,11 @@ def test_it_goes_with_the_panel_and_leaves_others_alone(pins, qtbot):
         canvas.layerStyleOverrides()["another layer"] == "<qgis/>" and len(canvas.layerStyleOverrides()) == 2
     )
     pins.hide()
-    qtbot.waitUntil(lambda: canvas.layerStyleOverrides() == {"another layer": "<qgis/>"}, timeout=3000)
+    qtbot.waitUntil(lambda: canvas.layerStyleOverrides() == {"another layer": "<qgis/>"}, timeout=20_000)
     alike = [drawn(pins, place)[0] for place in (FIRST, SECOND)]
     assert alike[0] == pytest.approx(alike[1], rel=0.1)
     pins.show()
-    qtbot.waitUntil(lambda: len(canvas.layerStyleOverrides()) == 2, timeout=3000)
+    qtbot.waitUntil(lambda: len(canvas.layerStyleOverrides()) == 2, timeout=20_000)
     pins.let_go()
     assert canvas.layerStyleOverrides() == {"another layer": "<qgis/>"}
 

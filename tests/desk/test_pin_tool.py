@@ -60,7 +60,7 @@ def test_the_veil_follows_hole_and_edits(panel, tool, qtbot):  # noqa: F811
     moved = green.geometry()
     moved.translate(-5 * GRID, 0)
     layer.changeGeometry(green.id(), moved)
-    qtbot.waitUntil(lambda: veiled(tool, -14, 360), timeout=3000)
+    qtbot.waitUntil(lambda: veiled(tool, -14, 360), timeout=20_000)
     assert not veiled(tool, -9, 360)
 
 
@@ -86,7 +86,7 @@ def test_the_pointer_does_not_work_it_out_again(panel, tool, hand, qtbot, monkey
     from yardwright.desk import pin_tool
 
     # The news of the event being written is out.
-    qtbot.waitUntil(lambda: not panel.in_hand._edited.isActive(), timeout=3000)
+    qtbot.waitUntil(lambda: not panel.in_hand._edited.isActive(), timeout=20_000)
     asked = []
     real = pin_tool.closed_ground
     monkeypatch.setattr(pin_tool, "closed_ground", lambda in_hand: asked.append(1) or real(in_hand))

@@ -161,11 +161,11 @@ def test_the_window_lives_while_it_looks_and_cancel_ends_the_search(panel, qtbot
     dialog = made(panel)
     dialog.show()
     dialog.begin()
-    qtbot.waitUntil(looked.is_set, timeout=5000)
+    qtbot.waitUntil(looked.is_set, timeout=20_000)
     assert dialog.progress.isVisible() and not dialog.place_button.isEnabled() and dialog.found is None
     ticks = []
     QTimer.singleShot(0, lambda: ticks.append(1))
-    qtbot.waitUntil(lambda: bool(ticks), timeout=1000)
+    qtbot.waitUntil(lambda: bool(ticks), timeout=20_000)
     run = dialog._run
     run.stopped.set()
     go.set()
@@ -201,12 +201,12 @@ def test_what_was_proposed_for_something_else_is_not_placed(panel, qtbot):  # no
     dialog = opened(panel, qtbot)
     assert len(dialog.chosen()) == 4
     type_in(panel, 1, on="10", off="5", off_from="left")
-    qtbot.waitUntil(lambda: not dialog.place_button.isEnabled(), timeout=3000)
+    qtbot.waitUntil(lambda: not dialog.place_button.isEnabled(), timeout=20_000)
     assert "Look again first" in dialog.head.text()
     panel.in_hand.layer("pin").undoStack().undo()
-    qtbot.waitUntil(lambda: dialog.place_button.isEnabled(), timeout=3000)
+    qtbot.waitUntil(lambda: dialog.place_button.isEnabled(), timeout=20_000)
     panel.in_hand.layer("pin").undoStack().redo()
-    qtbot.waitUntil(lambda: not dialog.place_button.isEnabled(), timeout=3000)
+    qtbot.waitUntil(lambda: not dialog.place_button.isEnabled(), timeout=20_000)
     dialog.again_button.click()
     qtbot.waitUntil(lambda: dialog.place_button.isEnabled(), timeout=20000)
     assert len(dialog.chosen()) == 3
@@ -215,12 +215,12 @@ def test_what_was_proposed_for_something_else_is_not_placed(panel, qtbot):  # no
     layer.startEditing()
     row = QgsFeature(layer.fields())
     row["hole"] = 1
-    with qtbot.waitSignal(panel.in_hand.edited, timeout=3000):
+    with qtbot.waitSignal(panel.in_hand.edited, timeout=20_000):
         assert layer.addFeature(row)
     assert dialog.place_button.isEnabled()
     # Nor is another name, which they are placed under.
     rename_event(panel._layers(), "Heron Cup", "Wren Cup")
-    qtbot.waitUntil(lambda: "Wren Cup" in dialog.windowTitle(), timeout=3000)
+    qtbot.waitUntil(lambda: "Wren Cup" in dialog.windowTitle(), timeout=20_000)
     dialog.place_button.click()
     assert [one.name for one in panel.in_hand.events()] == ["Wren Cup"]
     assert (1, 1, "figures") in pins(panel) and len(pins(panel)) == 4
@@ -231,7 +231,7 @@ def test_a_proposal_for_an_event_that_is_gone_says_so(panel, qtbot):  # noqa: F8
 
     dialog = opened(panel, qtbot)
     remove_event(panel._layers(), "Heron Cup")
-    qtbot.waitUntil(lambda: not dialog.place_button.isEnabled(), timeout=3000)
+    qtbot.waitUntil(lambda: not dialog.place_button.isEnabled(), timeout=20_000)
     assert "no event “Heron Cup” any more" in dialog.head.text() and not dialog.again_button.isEnabled()
 
 

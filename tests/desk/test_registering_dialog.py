@@ -303,8 +303,8 @@ def test_flipped_the_date_is_seen_where_it_was_found_to_lie(dialog, qtbot):
 
     def shot(flipped):
         panel.flip(flipped)
-        qtbot.waitUntil(lambda: not flipped or panel.comparison.picture.image is not None, timeout=8000)
-        qtbot.waitUntil(lambda: not panel.comparison.picture.busy, timeout=8000)
+        qtbot.waitUntil(lambda: not flipped or panel.comparison.picture.image is not None, timeout=20_000)
+        qtbot.waitUntil(lambda: not panel.comparison.picture.busy, timeout=20_000)
         canvas.waitWhileRendering()
         found = pixels(canvas.viewport().grab().toImage()).astype(float).mean(axis=2)
         panel.flip(False)

@@ -39,7 +39,7 @@ def test_a_click_snaps_to_what_is_drawn_already(drawing, hand, bunkers, project,
     assert any(tuple(p) == pytest.approx(wanted, abs=1e-6) for f in green.getFeatures() for p in corners(f))
     # QGIS collects what can be snapped to in the background, while the pointer moves.
     near = QgsPointXY(*at(-13, 342))
-    qtbot.waitUntil(lambda: hand.canvas.snappingUtils().snapToMap(near).isValid(), timeout=3000)
+    qtbot.waitUntil(lambda: hand.canvas.snappingUtils().snapToMap(near).isValid(), timeout=20_000)
     drawing.take("bunker")
     hand.draw((-13, 342), (-40, 345), (-40, 320))
     (row,) = new_rows(bunkers)
@@ -78,7 +78,7 @@ def test_a_layer_taken_away_under_the_tool(drawing, hand, bunkers, project, qtbo
     hand.click(30, 250)
     hand.click(45, 250)
     project.removeMapLayer(bunkers.id())
-    qtbot.waitUntil(lambda: drawing.in_hand.layer("bunker") is None, timeout=3000)
+    qtbot.waitUntil(lambda: drawing.in_hand.layer("bunker") is None, timeout=20_000)
     hand.click(45, 265)
     hand.click(45, 265, button=Qt.MouseButton.RightButton)
     assert hand.canvas.mapTool() is not drawing.tools["bunker"]
@@ -99,7 +99,7 @@ def test_the_course_switched_amid_drawing(drawing, hand, bunkers, course_file, p
     hand.click(60, 250)
     layers = open_course(str(other))
     add_course_group(project, layers)
-    qtbot.waitUntil(lambda: len(drawing.in_hand.groups) == 2, timeout=3000)
+    qtbot.waitUntil(lambda: len(drawing.in_hand.groups) == 2, timeout=20_000)
     second = next(place for place in drawing.in_hand.groups if place != first)
     drawing.in_hand.choose(second)
     assert hand.canvas.mapTool() is not drawing.tools["bunker"]

@@ -72,7 +72,7 @@ def test_the_whole_page_is_shown_and_larger_when_asked(dialog, qtbot):
     dialog.wide_button.click()
     assert dots_per_mm(dialog)[0] == pytest.approx(across)
     dialog.resize(dialog.width() - 200, dialog.height() - 150)
-    qtbot.waitUntil(lambda: dots_per_mm(dialog)[0] < across, timeout=2000)
+    qtbot.waitUntil(lambda: dots_per_mm(dialog)[0] < across, timeout=20_000)
 
 
 def test_the_picture_is_the_page(qgis_app):
@@ -229,24 +229,24 @@ def test_it_follows_the_event(dialog, panel, qtbot):  # noqa: F811
     dialog.choose("greens", 1)
     before = picture(dialog)
     type_in(panel, 1, on="14")
-    qtbot.waitUntil(lambda: picture(dialog) != before, timeout=3000)
+    qtbot.waitUntil(lambda: picture(dialog) != before, timeout=20_000)
     dialog.choose("table", 2, page="A5")
     layers = panel._layers()
     rename_event(layers, "Heron Cup", "Wren Cup")
-    qtbot.waitUntil(lambda: dialog.windowTitle() == "Sheets: Wren Cup", timeout=3000)
+    qtbot.waitUntil(lambda: dialog.windowTitle() == "Sheets: Wren Cup", timeout=20_000)
     assert dialog.sheet is None or dialog.sheet.title.startswith("Wren Cup")
     assert (dialog.kind_box.currentData(), dialog.number()) == ("table", 2)
     assert dialog.page_box.currentData() == "A5"
     event = panel.in_hand.find_event("Wren Cup")
     write_event(layers, replace(event, rounds=(*event.rounds, Round(3))))
-    qtbot.waitUntil(lambda: dialog.round_box.count() == 3, timeout=3000)
+    qtbot.waitUntil(lambda: dialog.round_box.count() == 3, timeout=20_000)
     with one_step("Remove", *(layers.layers[kind] for kind in rows_of_event(layers, "Wren Cup"))) as step:
         remove_event(layers, "Wren Cup")
-    qtbot.waitUntil(lambda: not dialog.save_button.isEnabled(), timeout=3000)
+    qtbot.waitUntil(lambda: not dialog.save_button.isEnabled(), timeout=20_000)
     assert "no event “Wren Cup” any more" in dialog.view.label.text()
     step.undo()
     dialog.choose("greens", 1)
-    qtbot.waitUntil(lambda: dialog.save_button.isEnabled(), timeout=3000)
+    qtbot.waitUntil(lambda: dialog.save_button.isEnabled(), timeout=20_000)
 
 
 def test_it_goes_with_its_course(dialog, panel, project, qtbot):  # noqa: F811
@@ -254,7 +254,7 @@ def test_it_goes_with_its_course(dialog, panel, project, qtbot):  # noqa: F811
         if layer.isEditable():
             layer.rollBack()
     project.clear()
-    qtbot.waitUntil(lambda: not dialog.isVisible(), timeout=3000)
+    qtbot.waitUntil(lambda: not dialog.isVisible(), timeout=20_000)
     assert panel.in_hand.iface.bar.messages == []
 
 

@@ -43,7 +43,7 @@ def shaded(panel, project, tmp_path, qtbot):  # noqa: F811
     """The panel with the green of hole 1, 20 yd wide and 30 deep about (0, 360), shaded; limit 3 %."""
     limited(panel, 3.0)
     project.addMapLayer(ground(tmp_path / "ground.tif", steps))
-    qtbot.waitUntil(lambda: not panel.in_hand._refresh.isActive(), timeout=3000)
+    qtbot.waitUntil(lambda: not panel.in_hand._refresh.isActive(), timeout=20_000)
     panel.in_hand.choose_hole(1)
     panel.refresh()
     look(panel, 0, 360)
@@ -113,11 +113,11 @@ def test_the_margin_and_all_around_it_stay_clear(shaded):
 
 def test_the_limit_of_the_event_moves_the_border(shaded, qtbot):
     limited(shaded, 4.0)
-    qtbot.waitUntil(lambda: shaded.shading.item.green.shades[-1].above == 4.0, timeout=3000)
+    qtbot.waitUntil(lambda: shaded.shading.item.green.shades[-1].above == 4.0, timeout=20_000)
     steep = next(one for one in shaded.shading.item.green.shades if one.up_to == 4.0)
     assert near(shade_at(shaded, -4, 368), steep.colour) and not steep.beyond
     limited(shaded, None)
-    qtbot.waitUntil(lambda: not shaded.shading.item.green.shades[-1].beyond, timeout=3000)
+    qtbot.waitUntil(lambda: not shaded.shading.item.green.shades[-1].beyond, timeout=20_000)
 
 
 @pytest.mark.parametrize(
@@ -253,7 +253,7 @@ def test_a_hole_without_green_says_so(shaded, qtbot):
     layer.startEditing()
     layer.deleteFeatures([one.id() for one in layer.getFeatures() if one["holes"] == "1"])
     said = ["Hole 1 has no green to be shaded."]
-    qtbot.waitUntil(lambda: shaded.shading.legend.lines() == said, timeout=3000)
+    qtbot.waitUntil(lambda: shaded.shading.legend.lines() == said, timeout=20_000)
     assert shaded.shading.item.image is None
 
 
@@ -271,13 +271,13 @@ def test_without_heights_the_switch_is_off_and_says_why(panel, project, tmp_path
     assert not panel.slope_box.isEnabled() and "no heights in this project" in panel.slope_box.toolTip()
     layer = ground(tmp_path / "ground.tif", steps)
     project.addMapLayer(layer)
-    qtbot.waitUntil(panel.slope_box.isEnabled, timeout=3000)
+    qtbot.waitUntil(panel.slope_box.isEnabled, timeout=20_000)
     panel.slope_box.setChecked(True)
     look(panel, 0, 360)
     assert panel.shading.shown and panel.shading.item.green is not None
     # The heights go: the sentence comes, and the switch can still be taken back.
     project.removeMapLayer(layer.id())
-    qtbot.waitUntil(lambda: panel.shading.item.green is None, timeout=3000)
+    qtbot.waitUntil(lambda: panel.shading.item.green is None, timeout=20_000)
     assert "no heights in this project" in panel.shading.legend.lines()[0]
     assert panel.slope_box.isEnabled()
     panel.slope_box.setChecked(False)
@@ -306,7 +306,7 @@ def test_it_follows_the_hole_and_the_green(shaded, qtbot):
     moved = green.geometry()
     moved.translate(-5 * GRID, 0)
     layer.changeGeometry(green.id(), moved)
-    qtbot.waitUntil(lambda: colour(shaded, -13.5, 352).alpha() > 150, timeout=3000)
+    qtbot.waitUntil(lambda: colour(shaded, -13.5, 352).alpha() > 150, timeout=20_000)
     assert colour(shaded, 7, 352).alpha() == 0
     shaded.in_hand.choose_hole(2)
     assert shaded.shading.legend.title.endswith("hole 2")
@@ -315,7 +315,7 @@ def test_it_follows_the_hole_and_the_green(shaded, qtbot):
 def test_slopes_are_worked_out_once_a_green(shaded, hand, qtbot, monkeypatch):  # noqa: F811
     from yardwright.measure import heights
 
-    qtbot.waitUntil(lambda: not shaded.in_hand._edited.isActive(), timeout=3000)
+    qtbot.waitUntil(lambda: not shaded.in_hand._edited.isActive(), timeout=20_000)
     asked, real = [], heights.slope_grid
 
     def seen(*given, **more):
@@ -340,7 +340,7 @@ def test_pins_are_seen_on_the_shades(shaded, qtbot):
     type_in(shaded, 1, on="10", off="5", off_from="left")
     shaded.in_hand.choose_round(2)
     type_in(shaded, 1, on="20", off="5", off_from="right")
-    qtbot.waitUntil(lambda: len(shaded.shading.item.green.pins) == 2, timeout=3000)
+    qtbot.waitUntil(lambda: len(shaded.shading.item.green.pins) == 2, timeout=20_000)
     assert [(number, own) for number, _, own in shaded.shading.item.green.pins] == [(1, False), (2, True)]
     item = shaded.shading.pins
 
@@ -405,10 +405,10 @@ def test_the_pointer_tells_the_slope_of_a_pin(shaded, drawing, hand, qtbot):  # 
     shaded.place_button.click()
     viewport = shaded.in_hand.iface.mapCanvas().viewport()
     QTest.mouseMove(viewport, hand.pixel(-4, 367))
-    qtbot.waitUntil(lambda: "3.5 % to the back" in drawing.pointer.label.text(), timeout=2000)
+    qtbot.waitUntil(lambda: "3.5 % to the back" in drawing.pointer.label.text(), timeout=20_000)
     assert "Slope  ↑ 3.5 % to the back" in drawing.pointer.label.text()
     QTest.mouseMove(viewport, hand.pixel(-4, 351))
-    qtbot.waitUntil(lambda: "0.5 % to the back" in drawing.pointer.label.text(), timeout=2000)
+    qtbot.waitUntil(lambda: "0.5 % to the back" in drawing.pointer.label.text(), timeout=20_000)
     heights = shaded.tool.heights
     assert heights._terrain is not None
     shaded.in_hand.iface.mapCanvas().unsetMapTool(shaded.tool)
@@ -420,5 +420,5 @@ def test_the_pointer_says_nothing_of_slopes_without_heights(panel, drawing, hand
     look(panel, 0, 360)
     panel.place_button.click()
     QTest.mouseMove(panel.in_hand.iface.mapCanvas().viewport(), hand.pixel(-4, 367))
-    qtbot.waitUntil(lambda: "To the margin" in drawing.pointer.label.text(), timeout=2000)
+    qtbot.waitUntil(lambda: "To the margin" in drawing.pointer.label.text(), timeout=20_000)
     assert "Slope" not in drawing.pointer.label.text()

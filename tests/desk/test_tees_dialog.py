@@ -349,15 +349,15 @@ def test_an_edit_of_the_course_moves_the_markers(window, qtbot):
     layer.startEditing()
     (row,) = layer.getFeatures()
     layer.changeGeometry(row.id(), QgsGeometry.fromWkt(box(0, 0, 5, 8).wkt))
-    qtbot.waitUntil(lambda: shown(window, 1)[1] == "13.0", timeout=3000)
+    qtbot.waitUntil(lambda: shown(window, 1)[1] == "13.0", timeout=20_000)
 
 
 def test_an_event_changed_elsewhere_is_followed_or_told_of(window, panel, qtbot):  # noqa: F811
     panel.round_button.click()
-    qtbot.waitUntil(lambda: list(window.draft.rounds) == [1, 2, 3], timeout=3000)
+    qtbot.waitUntil(lambda: list(window.draft.rounds) == [1, 2, 3], timeout=20_000)
     type_in(window, 1, "365")
     panel.round_button.click()
-    qtbot.waitUntil(lambda: "changed elsewhere" in window.hint.text(), timeout=3000)
+    qtbot.waitUntil(lambda: "changed elsewhere" in window.hint.text(), timeout=20_000)
     assert list(window.draft.rounds) == [1, 2, 3] and window.ok_button.isEnabled()
 
 
@@ -374,7 +374,7 @@ def test_it_is_opened_once_and_goes_with_the_panel(window, panel, project):  # n
 def test_it_closes_when_the_course_does(window, project, qtbot):
     in_hand = window.in_hand
     project.clear()
-    qtbot.waitUntil(lambda: sip.isdeleted(window) or not window.isVisible(), timeout=3000)
+    qtbot.waitUntil(lambda: sip.isdeleted(window) or not window.isVisible(), timeout=20_000)
     assert in_hand.iface.bar.messages == []
 
 

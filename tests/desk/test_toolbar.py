@@ -126,7 +126,7 @@ def test_a_course_opened_and_taken_away(tools, iface, course_file, qtbot):
     assert "no course" not in tools.actions["measure"].toolTip()
     assert not tools.actions["previous"].isEnabled()
     QgsProject.instance().clear()
-    qtbot.waitUntil(lambda: tools.place is None, timeout=3000)
+    qtbot.waitUntil(lambda: tools.place is None, timeout=20_000)
     assert not tools.actions["measure"].isEnabled()
     assert iface.bar.messages == []
 
@@ -230,7 +230,7 @@ def test_holes_drawn_meanwhile_are_listed(tools, course_file, qtbot):
     hole = next(f for f in layer.getFeatures() if f["number"] == 3)
     layer.changeAttributeValue(hole.id(), layer.fields().indexOf("name"), "Quarry")
     qtbot.waitUntil(
-        lambda: "3  Quarry  par 3" in [tools.hole_box.itemText(r) for r in range(3)], timeout=3000
+        lambda: "3  Quarry  par 3" in [tools.hole_box.itemText(r) for r in range(3)], timeout=20_000
     )
     layer.rollBack()
 
