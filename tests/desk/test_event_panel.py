@@ -402,7 +402,9 @@ def test_an_event_that_is_not_the_last_keeps_in_hand(full, monkeypatch, qtbot):
     give_name(monkeypatch, "Wren Trophy")
     changing(full, 0)
     full.in_hand.layer("pin").undoStack().undo()
-    qtbot.waitUntil(lambda: full.event_box.count() == 2 and full.event_box.currentText() != "", timeout=20_000)
+    qtbot.waitUntil(
+        lambda: full.event_box.count() == 2 and full.event_box.currentText() != "", timeout=20_000
+    )
     qtbot.waitUntil(lambda: full.in_hand.event == "Heron Cup", timeout=20_000)
 
 

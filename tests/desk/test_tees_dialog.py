@@ -197,6 +197,25 @@ def test_ok_writes_all_in_one_step_a_layer_and_saves_nothing(window, panel):  # 
     assert event.lengths == () and len(event.flights) == 1 and event.rounds[0].holes == ()
 
 
+def test_the_host_and_the_rules_of_the_guide_are_kept_and_changed(window, panel):  # noqa: F811
+    settings = window.settings
+    assert settings.rules["green_scale"].isChecked() and settings.rules["page_size"].isChecked()
+    settings.host.setPlainText("The Heron Society\nLarkmere")
+    settings.rules["page_size"].setChecked(False)
+    window.ok_button.click()
+    assert (stored(panel).host, stored(panel).rules_off) == ("The Heron Society\nLarkmere", ("page_size",))
+
+    # What another change of the event leaves alone stays.
+    panel.tees_button.click()
+    (again,) = (one for one in panel.findChildren(QDialog, "yardwright_tees") if one.isVisible())
+    assert again.settings.host.toPlainText() == "The Heron Society\nLarkmere"
+    assert not again.settings.rules["page_size"].isChecked()
+    again.settings.add_round()
+    again.ok_button.click()
+    assert len(stored(panel).rounds) == 3
+    assert (stored(panel).host, stored(panel).rules_off) == ("The Heron Society\nLarkmere", ("page_size",))
+
+
 def test_cancel_writes_nothing(window, panel):  # noqa: F811
     before = stored(panel)
     type_in(window, 1, "365")

@@ -3,20 +3,21 @@
 from dataclasses import replace
 
 from ..model.errors import YardwrightError
-from ..model.event import AskedLength, Event, Flight, Round
+from ..model.event import AskedLength, Flight, Round
 from .words import tr
 
 
 class EventDraft:
     """``flights``: ``{key: Flight}``, the key stays when the name changes. ``lengths``: ``{(round, key of the
     flight, hole): metres}``. ``rounds``: ``{number: Round}``. ``texts``: what was typed and is not
-    understood, ``{(round number or None, field): (text, reason)}``. ``begins``, ``ends``, ``limits``: as of
-    an Event.
+    understood, ``{(round number or None, field): (text, reason)}``. ``begins``, ``ends``, ``limits``,
+    ``host``, ``rules_off``: as of an Event.
     """
 
     def __init__(self, event):
         self.stored = event
         self.begins, self.ends, self.limits = event.begins, event.ends, event.limits
+        self.host, self.rules_off = event.host, event.rules_off
         self.rounds = {one.number: one for one in event.rounds}
         self.texts = {}
         self.flights = {}
@@ -120,15 +121,16 @@ class EventDraft:
 
     def event(self):
         """The Event as it would be written; its pins are those that are stored."""
-        return Event(
-            self.stored.name,
-            self.begins,
-            self.ends,
-            tuple(self.rounds.values()),
-            tuple(replace(one, name=one.name.strip()) for one in self.flights.values()),
-            self.asked(),
-            self.stored.pins,
-            self.limits,
+        return replace(
+            self.stored,
+            begins=self.begins,
+            ends=self.ends,
+            rounds=tuple(self.rounds.values()),
+            flights=tuple(replace(one, name=one.name.strip()) for one in self.flights.values()),
+            lengths=self.asked(),
+            limits=self.limits,
+            host=self.host.strip(),
+            rules_off=self.rules_off,
         )
 
     def changed(self):
@@ -157,7 +159,8 @@ def same_settings(one, other):
 
     def settings(event):
         lengths = {(asked.round, _plain(asked.flight), asked.hole): asked.length for asked in event.lengths}
-        return event.begins, event.ends, event.rounds, event.flights, event.limits, lengths
+        own = event.begins, event.ends, event.host, event.rules_off, event.limits
+        return own, event.rounds, event.flights, lengths
 
     return settings(one) == settings(other)
 

@@ -1,9 +1,10 @@
-"""The settings of an event on one surface: its days, its rounds, and what the committee wants kept."""
+"""The settings of an event on one surface: its days, its rounds, and what is to be kept."""
 
 from dataclasses import replace
 
 from qgis.PyQt.QtCore import Qt, pyqtSignal
 from qgis.PyQt.QtWidgets import (
+    QCheckBox,
     QComboBox,
     QDoubleSpinBox,
     QFormLayout,
@@ -12,6 +13,7 @@ from qgis.PyQt.QtWidgets import (
     QHeaderView,
     QLabel,
     QLineEdit,
+    QPlainTextEdit,
     QPushButton,
     QTableWidget,
     QTableWidgetItem,
@@ -55,6 +57,15 @@ class EventSettings(QWidget):
             edit.setWhatsThis(edit.toolTip())
             edit.editingFinished.connect(lambda field=field: self._day_typed(field))
             days.addRow(title, edit)
+        self.host = QPlainTextEdit(self)
+        self.host.setAccessibleName(tr("Host"))
+        self.host.setPlaceholderText(tr("Who invites, in a few lines"))
+        self.host.setToolTip(tr("The first line stands on the guide’s cover, all of it on the event’s page"))
+        self.host.setWhatsThis(self.host.toolTip())
+        self.host.setTabChangesFocus(True)
+        self.host.setFixedHeight(4 * self.fontMetrics().lineSpacing())
+        self.host.textChanged.connect(self._host_typed)
+        days.addRow(tr("Host"), self.host)
 
         self.rounds = QTableWidget(0, 3, self)
         self.rounds.setHorizontalHeaderLabels([tr("Played on"), tr("Holes in order of play"), tr("Start")])
@@ -113,11 +124,28 @@ class EventSettings(QWidget):
         kept = QGroupBox(tr("What is to be kept"), self)
         kept.setLayout(limits)
 
+        self.rules = {}
+        rules = QVBoxLayout()
+        for rule, title in (
+            ("green_scale", tr("A green is shown no larger than 1:480")),
+            ("page_size", tr("A page with a green measures no more than 107.95 × 177.8 mm")),
+        ):
+            box = self.rules[rule] = QCheckBox(title, self)
+            box.setToolTip(
+                tr("Rules of Golf, Rule 4.3a. While it is ticked, no guide that breaks it is written.")
+            )
+            box.setWhatsThis(box.toolTip())
+            box.toggled.connect(lambda on, rule=rule: self._rule_set(rule, on))
+            rules.addWidget(box)
+        on_pages = QGroupBox(tr("Rules that the guide keeps"), self)
+        on_pages.setLayout(rules)
+
         layout = QVBoxLayout(self)
         layout.addLayout(days)
         layout.addWidget(self.rounds, 1)
         layout.addLayout(buttons)
         layout.addWidget(kept)
+        layout.addWidget(on_pages)
 
     def show_draft(self):
         """Show what the draft says now."""
@@ -126,6 +154,9 @@ class EventSettings(QWidget):
             self.name.setText(self.draft.stored.name)
             for field, edit in self.days.items():
                 edit.setText(self.draft.shown(None, field))
+            self.host.setPlainText(self.draft.host)
+            for rule, box in self.rules.items():
+                box.setChecked(rule not in self.draft.rules_off)
             self.rounds.setRowCount(0)
             for number in self.draft.rounds:
                 self._add_row(number)
@@ -185,6 +216,17 @@ class EventSettings(QWidget):
         text = self.days[field].text()
         if text != self.draft.shown(None, field):
             self.draft.type(None, field, text)
+            self.changed.emit()
+
+    def _host_typed(self):
+        if not self._filling:
+            self.draft.host = self.host.toPlainText()
+            self.changed.emit()
+
+    def _rule_set(self, rule, on):
+        if not self._filling:
+            off = [one for one in self.draft.rules_off if one != rule]
+            self.draft.rules_off = tuple(off if on else [*off, rule])
             self.changed.emit()
 
     def _limit_shown(self, name):

@@ -515,6 +515,11 @@
         <translation>Ein Grün passt nicht in {width} x {height} mm.</translation>
     </message>
     <message>
+        <location filename="../../desk/event_settings.py"/>
+        <source>A green is shown no larger than 1:480</source>
+        <translation>Kein Grün ist größer als 1:480 gezeigt</translation>
+    </message>
+    <message>
         <location filename="../../guide/hole_page.py"/>
         <source>A hole does not fit a page of {width} x {height} mm.</source>
         <translation>Eine Bahn passt nicht auf eine Seite von {width} x {height} mm.</translation>
@@ -578,6 +583,11 @@
         <location filename="../../processing/make_guide.py"/>
         <source>A page that breaks one of these rules stops the guide, unless it is named here. green_scale: a green is shown no larger than 1:480. page_size: a page with fewer than nine greens measures no more than 107.95 x 177.8 mm (both Rules of Golf, Rule 4.3a).</source>
         <translation>Eine Seite, die eine dieser Regeln bricht, hält das Buch auf, wenn die Regel nicht hier genannt ist. green_scale: Ein Grün wird nicht größer als 1:480 gezeigt. page_size: Eine Seite mit weniger als neun Grüns misst höchstens 107,95 x 177,8 mm (beide Golfregeln, Regel 4.3a).</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_settings.py"/>
+        <source>A page with a green measures no more than 107.95 × 177.8 mm</source>
+        <translation>Eine Seite mit einem Grün misst höchstens 107,95 × 177,8 mm</translation>
     </message>
     <message>
         <location filename="../../guide/composites.py"/>
@@ -834,7 +844,7 @@
     <message>
         <location filename="../../processing/archive_event.py"/>
         <source>Archive an event</source>
-        <translation>Eine Veranstaltung archivieren</translation>
+        <translation>Ein Wettspiel archivieren</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -3186,6 +3196,7 @@
         <translation>Bahnen {}</translation>
     </message>
     <message>
+        <location filename="../../desk/event_settings.py"/>
         <location filename="../../guide/event_page.py"/>
         <location filename="../../model/kinds.py"/>
         <source>Host</source>
@@ -4315,7 +4326,7 @@
     <message>
         <location filename="../../desk/guide_dialog.py"/>
         <source>No event</source>
-        <translation>Keine Veranstaltung</translation>
+        <translation>Kein Wettspiel</translation>
     </message>
     <message>
         <location filename="../../processing/algorithm.py"/>
@@ -4947,7 +4958,7 @@
     <message>
         <location filename="../../processing/archive_event.py"/>
         <source>Packs all that belongs to an event into one ZIP: the course with this event alone, the pages and templates of its guide, masks of dates, the images named, photographs of notes, and the guides made. Unpacked anywhere, it opens as it was.</source>
-        <translation>Packt alles, was zu einer Veranstaltung gehört, in ein ZIP: den Platz mit nur dieser Veranstaltung, Seiten und Vorlagen des Buchs, Masken der Aufnahmetage, die genannten Bilder, Fotos der Notizen und die erstellten Bücher. Irgendwo ausgepackt, öffnet es sich, wie es war.</translation>
+        <translation>Packt alles, was zu einem Wettspiel gehört, in ein ZIP: den Platz mit nur diesem Wettspiel, Seiten und Vorlagen des Buchs, Masken der Aufnahmetage, die genannten Bilder, Fotos der Notizen und die erstellten Bücher. Irgendwo ausgepackt, öffnet es sich, wie es war.</translation>
     </message>
     <message>
         <location filename="../../processing/event_sheets.py"/>
@@ -5703,6 +5714,11 @@
         <translation>Runden, Gruppen, Längen und Grenzen wie in „{}“</translation>
     </message>
     <message>
+        <location filename="../../desk/event_settings.py"/>
+        <source>Rules of Golf, Rule 4.3a. While it is ticked, no guide that breaks it is written.</source>
+        <translation>Golfregeln, Regel 4.3a. Solange das angehakt ist, wird kein Buch geschrieben, das sie verletzt.</translation>
+    </message>
+    <message>
         <location filename="../../model/kinds.py"/>
         <source>Rules on pages that do not apply (with commas)</source>
         <translation>Regeln für Seiten, die nicht gelten (mit Kommas)</translation>
@@ -5711,6 +5727,11 @@
         <location filename="../../processing/make_guide.py"/>
         <source>Rules that do not apply</source>
         <translation>Regeln, die nicht gelten</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_settings.py"/>
+        <source>Rules that the guide keeps</source>
+        <translation>Regeln, die das Buch einhält</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -6976,7 +6997,7 @@
     <message>
         <location filename="../../model/guide_pages.py"/>
         <source>The event</source>
-        <translation>Die Veranstaltung</translation>
+        <translation>Das Wettspiel</translation>
     </message>
     <message>
         <location filename="../../store/events.py"/>
@@ -7001,7 +7022,7 @@
     <message>
         <location filename="../../desk/guide_dialog.py"/>
         <source>The event whose guide it is; its own list of pages, pins and lengths.</source>
-        <translation>Die Veranstaltung, deren Buch es ist, mit eigener Seitenliste, Fahnen und Längen.</translation>
+        <translation>Das Wettspiel, dessen Buch es ist, mit eigener Seitenliste, Fahnen und Längen.</translation>
     </message>
     <message>
         <location filename="../../desk/event_panel.py"/>
@@ -7017,7 +7038,7 @@
     <message>
         <location filename="../../desk/guide_dialog.py"/>
         <source>The event’s own list of pages.</source>
-        <translation>Die eigene Seitenliste der Veranstaltung.</translation>
+        <translation>Die eigene Seitenliste des Wettspiels.</translation>
     </message>
     <message>
         <location filename="../../desk/figures.py"/>
@@ -7071,6 +7092,11 @@
         <location filename="../../store/scorecard.py"/>
         <source>The first line must read hole,par,stroke_index,name and then a column for each tee set.</source>
         <translation>Die erste Zeile muss hole,par,stroke_index,name lauten, danach folgt eine Spalte für jedes Abschlagset.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_settings.py"/>
+        <source>The first line stands on the guide’s cover, all of it on the event’s page</source>
+        <translation>Die erste Zeile steht auf dem Umschlag des Buchs, alles auf der Seite des Wettspiels</translation>
     </message>
     <message>
         <location filename="../../desk/event_panel.py"/>
@@ -7534,7 +7560,7 @@
     <message>
         <location filename="../../processing/archive_event.py"/>
         <source>The name of the event.</source>
-        <translation>Der Name der Veranstaltung.</translation>
+        <translation>Der Name des Wettspiels.</translation>
     </message>
     <message>
         <location filename="../../processing/committee.py"/>
@@ -8797,6 +8823,11 @@
         <location filename="../../desk/audit_dialog.py"/>
         <source>Who decides; it stands in the log beside each decision.</source>
         <translation>Wer entscheidet; steht bei jeder festgehaltenen Entscheidung.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/event_settings.py"/>
+        <source>Who invites, in a few lines</source>
+        <translation>Wer einlädt, in wenigen Zeilen</translation>
     </message>
     <message>
         <location filename="../../desk/tees_dialog.py"/>
