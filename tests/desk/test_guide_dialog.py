@@ -202,3 +202,28 @@ def test_a_click_on_a_remark_goes_to_its_page(dialog, qtbot):
     ]
     dialog._go_to_remark(item)
     assert dialog.book.pages[dialog.view.number].variables["hole_number"] == 2
+
+
+def test_a_page_opens_in_the_designer_as_it_is_printed(dialog, monkeypatch, qtbot):
+    """The layout is the project's from then on, and its drawn parts go on showing themselves."""
+    import gc
+
+    from yardwright.guide.drawn_item import DrawnItem
+    from yardwright.guide.page_templates import items_of
+
+    opened = []
+    monkeypatch.setattr(
+        dialog.in_hand.iface, "openLayoutDesigner", lambda one: opened.append(one), raising=False
+    )
+    dialog.look_at(next(n for n, page in enumerate(dialog.book.pages) if page.kind == "hole"))
+    dialog.design_button.click()
+    (layout,) = opened
+    name = layout.name()
+    del layout
+    opened.clear()
+    gc.collect()
+    manager = QgsProject.instance().layoutManager()
+    layout = manager.layoutByName(name)
+    parts = {item.id(): item for item in items_of(layout, DrawnItem)}
+    assert "Burn" in name and parts["ladder"].drawing is not None
+    manager.removeLayout(layout)

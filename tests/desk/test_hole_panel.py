@@ -117,6 +117,28 @@ def test_a_line_of_the_list_takes_its_tool_in_hand(panel, qtbot):
     assert emitted.args == ["green"]
 
 
+def test_notes_from_the_ground_stand_beside_those_written_here(panel):
+    from shapely.geometry import Point
+    from yardwright.model.course import Feature
+    from yardwright.store.writing import add_features
+
+    said = {"text": "The ditch is dry in June.", "source": "own visit", "written": "2026-05-02"}
+    photograph = {"text": "", "source": "player", "picture": "photographs/ditch.jpg"}
+    rows = [(1, said), (1, photograph), (2, {"text": "Of another hole."})]
+    notes = [
+        Feature("field_note", None, Point(500_000, 6_200_000), attributes={"hole": hole, **values})
+        for hole, values in rows
+    ]
+    add_features(panel.in_hand.layers(), notes)
+    panel.in_hand.choose_hole(2)
+    assert panel.notes.toPlainText() == "Of another hole."
+    panel.in_hand.choose_hole(1)
+    assert panel.notes.toPlainText().splitlines() == [
+        "own visit, 2026-05-02: The ditch is dry in June.",
+        "player: ditch.jpg",
+    ]
+
+
 def test_a_note_is_written_into_the_course(panel):
     panel.note.setText("  The back bunker cannot be seen from the tee. ")
     panel.add.click()

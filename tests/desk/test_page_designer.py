@@ -29,6 +29,8 @@ class Designer:
     def layout(self):
         return self._layout
 
+    masterLayout = layout
+
     def window(self):
         return self._window
 

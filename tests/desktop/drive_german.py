@@ -7,6 +7,7 @@ from qgis.core import QgsProject, QgsRasterLayer
 from qgis.PyQt.QtWidgets import (
     QAbstractButton,
     QComboBox,
+    QDialog,
     QDialogButtonBox,
     QDockWidget,
     QGroupBox,
@@ -117,6 +118,17 @@ def drive(desk):
     said_by["measure"], no_room["measure"] = said(window), cramped(window)
     window.close()
     yield 300
+    for name, opened in (
+        ("guide", tools.actions["make_guide"].trigger),
+        ("description", tools.panel("hole_panel").describe),
+    ):
+        opened()
+        yield 2500
+        (window,) = iface.mainWindow().findChildren(QDialog, f"yardwright_{name}")
+        said_by[name], no_room[name] = said(window), cramped(window)
+        desk.shot(name, window)
+        window.close()
+        yield 300
     for name in ("startcourse", "importfeatures", "checkmarkers", "exportwindows"):
         tools.run_algorithm(name)
         yield 900

@@ -7,16 +7,14 @@ from qgis.core import QgsProject
 pytestmark = pytest.mark.desktop
 
 
-@pytest.fixture(scope="module")
-def found(qgis_app, tmp_path_factory):
-    """``(folder of the course, what the script found)``."""
+def course_project(folder):
+    """The path of a project of a small course, both written into a folder."""
     from yardwright.store.course_file import create_course, open_course
     from yardwright.store.layer_group import add_course_group
     from yardwright.store.writing import add_features
 
     from tests.desk.conftest import features
 
-    folder = tmp_path_factory.mktemp("pages")
     card = folder / "card.csv"
     card.write_text("hole,par,stroke_index,name,Heron\n1,4,2,Burn,360\n2,4,1,Elbow,350\n", "utf-8")
     path = str(folder / "Larkmere.gpkg")
@@ -26,12 +24,18 @@ def found(qgis_app, tmp_path_factory):
         add_features(layers, features())
         add_course_group(project, layers)
         project.write(str(folder / "Larkmere.qgz"))
-    del project
-    desktop = folder / "desktop"
+    return folder / "Larkmere.qgz"
+
+
+@pytest.fixture(scope="module")
+def found(qgis_app, tmp_path_factory):
+    """``(folder of the course, what the script found)``."""
+    project = course_project(tmp_path_factory.mktemp("pages"))
+    desktop = project.parent / "desktop"
     desktop.mkdir()
     drive = __file__.replace("test_pages_in_desktop", "drive_pages")
-    run_desktop(drive, desktop, project=folder / "Larkmere.qgz", timeout=120)
-    return folder, result_of(desktop)
+    run_desktop(drive, desktop, project=project, timeout=120)
+    return project.parent, result_of(desktop)
 
 
 def test_labels_show_figures_of_the_course_in_hand(found):

@@ -4,13 +4,16 @@ It stays open while the map is used, and follows what is changed there. Pages ar
 thread, one after the other: the one looked at first, and between two of them the window lives.
 """
 
+import atexit
 import os
 import re
+import shutil
+import tempfile
 from dataclasses import replace
 
 from qgis.core import QgsMapLayerProxyModel, QgsProject
 from qgis.gui import QgsGui, QgsMapLayerComboBox, QgsMessageBar
-from qgis.PyQt.QtCore import QCoreApplication, QLocale, Qt, QTimer
+from qgis.PyQt.QtCore import QCoreApplication, QEvent, QLocale, Qt, QTimer
 from qgis.PyQt.QtWidgets import (
     QCheckBox,
     QComboBox,
@@ -83,7 +86,7 @@ class GuideDialog(QDialog):
         QgsGui.enableAutoGeometryRestore(self)
         self.in_hand, self.place = in_hand, in_hand.place
         self.book = self.maker = self._made_for = None
-        self._pictures, self._stopped, self._busy = {}, False, False
+        self._pictures, self._stopped, self._busy, self._designed = {}, False, False, False
         self.bar = QgsMessageBar(self)
         self.bar.setSizePolicy(QSizePolicy.Policy.Minimum, QSizePolicy.Policy.Fixed)
         self._planning = self._timer(self._plan)
@@ -198,10 +201,19 @@ class GuideDialog(QDialog):
         self.view = PictureView(self)
         self.leafing = Leafing(self)
         self.leafing.turned.connect(self._turned)
+        self.design_button = self._tool(
+            tr("Change its look…"),
+            tr(
+                "Open this page in QGIS’s layout designer. What is kept there as the course’s template is "
+                "the look of all such pages."
+            ),
+            self.design,
+        )
         row = QHBoxLayout()
         row.addStretch(1)
         row.addWidget(self.leafing)
         row.addStretch(1)
+        row.addWidget(self.design_button)
         middle = QWidget(self)
         layout = QVBoxLayout(middle)
         layout.setContentsMargins(0, 0, 0, 0)
@@ -516,8 +528,33 @@ class GuideDialog(QDialog):
             self._pictures.pop(next(iter(self._pictures)))
         self.view.show_picture(picture)
 
+    def design(self):
+        """Open the page looked at in QGIS's layout designer."""
+        from ..guide.page_design import title_of
+        from .page_designer import open_in_designer
+
+        if self.book is None:
+            return
+        book = self.maker.plan(self.wanted())
+        page = book.pages[min(self.view.number, len(book.pages) - 1)]
+        # The designer shows the page's picture as long as QGIS runs.
+        folder = tempfile.mkdtemp(prefix="yardwright-")
+        atexit.register(shutil.rmtree, folder, ignore_errors=True)
+        layout = self.maker.layout(book, page, folder)
+        open_in_designer(self.in_hand.iface, layout, page.title or title_of(page.kind))
+        self._designed = True
+
+    def changeEvent(self, event):
+        super().changeEvent(event)
+        # Back from the designer, where a template may have been kept.
+        if event.type() == QEvent.Type.ActivationChange and self.isActiveWindow() and self._designed:
+            self._designed = False
+            self._soon()
+
     def _tell_page(self):
         count = len(self.book.pages) if self.book is not None else 0
+        given = self.book is not None and self.book.pages[self.view.number].given_page
+        self.design_button.setEnabled(self.book is not None and not given)
         self.leafing.tell(self.view.number, count)
 
     # Saving
@@ -572,6 +609,13 @@ class GuideDialog(QDialog):
         self._stopped = False
         self.progress.setVisible(busy)
         self.progress.setValue(0)
-        for thing in (self.list, self.editor, self.save_button, self.event_box, self.add_button):
+        for thing in (
+            self.list,
+            self.editor,
+            self.save_button,
+            self.event_box,
+            self.add_button,
+            self.design_button,
+        ):
             thing.setEnabled(not busy)
         self.close_button.setText(tr("Stop") if busy else self._close)

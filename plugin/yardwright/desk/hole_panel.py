@@ -1,5 +1,7 @@
 """The panel of the hole in hand: what is drawn of it, what is missing, its figures and its notes."""
 
+import os
+
 from qgis.gui import QgsDockWidget
 from qgis.PyQt.QtCore import Qt, pyqtSignal
 from qgis.PyQt.QtGui import QBrush, QColor
@@ -19,6 +21,7 @@ from qgis.PyQt.QtWidgets import (
     QWidget,
 )
 
+from ..model.words import said
 from ..resources import icon
 from .courses import hole_text
 from .editing import checked, one_step
@@ -292,13 +295,16 @@ class HolePanel(QgsDockWidget):
         self.take.setVisible(bool(self._next))
 
     def _fill_notes(self, number):
-        layer = self.in_hand.layer("hole_note")
         texts = []
-        for row in layer.getFeatures() if layer is not None else ():
-            if row["hole"] == number:
-                source, written, text = (_text(row[name]) for name in ("source", "written", "text"))
-                head = ", ".join(filter(None, (source, written)))
-                texts.append(f"{head}: {text}" if head else text)
+        for kind in ("hole_note", "field_note"):
+            layer = self.in_hand.layer(kind)
+            for row in layer.getFeatures() if layer is not None else ():
+                if row["hole"] == number:
+                    source, written, text = (_text(row[name]) for name in ("source", "written", "text"))
+                    head = ", ".join(filter(None, (said(source), written)))
+                    if kind == "field_note":
+                        text = text or os.path.basename(_text(row["picture"]))
+                    texts.append(f"{head}: {text}" if head else text)
         self.notes.setPlainText("\n".join(texts))
 
     def describe(self):

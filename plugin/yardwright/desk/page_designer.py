@@ -103,8 +103,10 @@ class PageDesigners(QObject):
         from ..guide.page_templates import KIND, keep_template
 
         place = self._place()
-        kind = designer.layout().customProperty(KIND)
-        path = keep_template(designer.layout(), kind, place)
+        # The designer's own layout may be known to Python as no more than a QgsLayout, which has no name.
+        layout = designer.masterLayout()
+        kind = layout.customProperty(KIND)
+        path = keep_template(layout, kind, place)
         tell(
             designer.messageBar(),
             tr("Kept as the course’s template of “{kind}”: {path}.").format(kind=title_of(kind), path=path),

@@ -234,7 +234,7 @@ class _Plan:
         if not text.strip():
             self._remark(say("hole {number} has no description", number=number), "no_description")
         pictured = self.image is not None and self.image.shows(made.plan)
-        if not pictured:
+        if not pictured and self.image is not None:
             self._remark(say("the image does not reach hole {number}", number=number), "no_picture")
         with_green = bool(tables.get("greens")) and tables["greens"][0].depth is not None
         self.broken += green_scale(title, made.plan.scale if with_green else None)
@@ -514,6 +514,8 @@ class _Plan:
     def _tell_image(self, holes):
         image = self.image
         if image is None:
+            if holes:
+                self._remark(say("no image is chosen: the holes have no picture"), "no_picture")
             return
         titles = [page.title for page in holes if page.pictured]
         barred = image.name if image.may_be_printed is False else None

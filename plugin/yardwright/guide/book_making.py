@@ -126,12 +126,23 @@ class GuideMaker:
         is; None of a page taken from another's PDF, which is not painted here."""
         if page.given_page:
             return None
-        template = book.templates[page.kind]
         dpi = width / book.wanted.size[0] * 25.4
         with self._expressions(), tempfile.TemporaryDirectory(prefix="yardwright-") as folder:
-            content = self._filled(template, self._content(template, page), page, folder, None)
-            layout = layout_of(QgsProject.instance(), template, content)
+            layout = self._laid_out(book, page, folder)
             return QgsLayoutExporter(layout).renderPageToImage(0, QSize(), dpi)
+
+    def layout(self, book, page, folder):
+        """The QgsPrintLayout of a page of a planned Book, for the current project; its picture is written
+        into a folder, which has to outlive it. None of a page taken from another's PDF."""
+        if page.given_page:
+            return None
+        with self._expressions():
+            return self._laid_out(book, page, folder)
+
+    def _laid_out(self, book, page, folder):
+        template = book.templates[page.kind]
+        content = self._filled(template, self._content(template, page), page, folder, None)
+        return layout_of(QgsProject.instance(), template, content)
 
     def shown_key(self, book, page, width):
         """What the picture of a page is known by: one that is the same need not be painted again."""

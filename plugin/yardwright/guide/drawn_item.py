@@ -43,6 +43,11 @@ _NAME = "yardwright_drawn_item"
 """The property of the application that holds what was registered."""
 
 
+_alive = {}
+"""The items there are, by a number: nobody else in Python holds on to them when their layout is QGIS's own, and
+one that Python has let go of paints nothing any more."""
+
+
 class DrawnItem(QgsLayoutItem):
     """Paints a Drawing (width, height, items and places in millimetres, see ``sheet_parts``).
 
@@ -55,6 +60,9 @@ class DrawnItem(QgsLayoutItem):
         self._drawing = None
         self._text = ""
         self._keeps_shape = False
+        number = id(self)
+        _alive[number] = self
+        self.destroyed.connect(lambda: _alive.pop(number, None))
 
     @property
     def drawing(self):

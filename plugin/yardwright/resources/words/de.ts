@@ -1131,6 +1131,11 @@
         <translation>Ändern</translation>
     </message>
     <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>Change its look…</source>
+        <translation>Aussehen ändern…</translation>
+    </message>
+    <message>
         <location filename="../../desk/toolbar.py"/>
         <source>Chec&amp;ks panel</source>
         <translation>Bedienfeld „Prüfun&amp;g“</translation>
@@ -4841,6 +4846,11 @@
         <location filename="../../desk/repairing.py"/>
         <source>Open the course again.</source>
         <translation>Den Platz erneut öffnen.</translation>
+    </message>
+    <message>
+        <location filename="../../desk/guide_dialog.py"/>
+        <source>Open this page in QGIS’s layout designer. What is kept there as the course’s template is the look of all such pages.</source>
+        <translation>Diese Seite in der Layoutgestaltung von QGIS öffnen. Was dort als Vorlage des Platzes behalten wird, ist das Aussehen aller solchen Seiten.</translation>
     </message>
     <message>
         <location filename="../../desk/toolbar.py"/>
@@ -10123,6 +10133,11 @@
         <location filename="../../store/bring_in.py"/>
         <source>no hole number can be read from it</source>
         <translation>keine Bahnnummer daraus lesbar</translation>
+    </message>
+    <message>
+        <location filename="../../guide/book.py"/>
+        <source>no image is chosen: the holes have no picture</source>
+        <translation>kein Bild ist gewählt: die Bahnen haben keine Abbildung</translation>
     </message>
     <message>
         <location filename="../../guide/book_making.py"/>
