@@ -44,8 +44,8 @@ _NAME = "yardwright_drawn_item"
 
 
 _alive = {}
-"""The items there are, by a number: nobody else in Python holds on to them when their layout is QGIS's own, and
-one that Python has let go of paints nothing any more."""
+"""The items there are, by a number: nobody else in Python holds on to them when their layout is QGIS's own,
+and one that Python has let go of paints nothing any more."""
 
 
 class DrawnItem(QgsLayoutItem):
