@@ -202,6 +202,17 @@ def test_a_click_on_a_remark_goes_to_its_page(dialog, qtbot):
     ]
     dialog._go_to_remark(item)
     assert dialog.book.pages[dialog.view.number].variables["hole_number"] == 2
+    assert dialog.list.currentRow() == row_of(dialog, "holes")
+
+
+def test_the_list_follows_while_one_leafs(dialog):
+    dialog.look_at(0)
+    dialog.list.setCurrentRow(row_of(dialog, "cover"))
+    dialog.turn(1)
+    page = dialog.book.pages[dialog.view.number]
+    assert dialog.list.currentRow() == page.listed
+    dialog.turn(len(dialog.book.pages))
+    assert dialog.list.page.kind == "imprint"
 
 
 def test_a_page_opens_in_the_designer_as_it_is_printed(dialog, monkeypatch, qtbot):

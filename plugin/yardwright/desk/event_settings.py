@@ -126,6 +126,7 @@ class EventSettings(QWidget):
 
         self.rules = {}
         rules = QVBoxLayout()
+        rules.setAlignment(Qt.AlignmentFlag.AlignTop)
         for rule, title in (
             ("green_scale", tr("A green is shown no larger than 1:480")),
             ("page_size", tr("A page with a green measures no more than 107.95 × 177.8 mm")),
@@ -144,8 +145,10 @@ class EventSettings(QWidget):
         layout.addLayout(days)
         layout.addWidget(self.rounds, 1)
         layout.addLayout(buttons)
-        layout.addWidget(kept)
-        layout.addWidget(on_pages)
+        groups = QHBoxLayout()
+        groups.addWidget(kept, 1)
+        groups.addWidget(on_pages, 1)
+        layout.addLayout(groups)
 
     def show_draft(self):
         """Show what the draft says now."""

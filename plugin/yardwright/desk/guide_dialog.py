@@ -488,6 +488,7 @@ class GuideDialog(QDialog):
             by_number = hole is not None and re.search(number_said, text, re.IGNORECASE)
             if named or by_number:
                 self.look_at(number)
+                self._follow()
                 return
 
     def look_at(self, number):
@@ -502,9 +503,21 @@ class GuideDialog(QDialog):
         else:
             self._painting.start()
 
+    def _follow(self):
+        """Choose the row of the list that the page looked at comes from."""
+        row = -1 if self.book is None else self.book.pages[self.view.number].listed
+        if row == self.list.currentRow() or not 0 <= row < self.list.count():
+            return
+        self.editor.take()
+        self.list.blockSignals(True)
+        self.list.setCurrentRow(row)
+        self.list.blockSignals(False)
+        self._show_editor()
+
     def turn(self, step):
         """Leaf on by some pages, or back."""
         self.look_at(self.view.number + step)
+        self._follow()
 
     def _turned(self, step):
         with told_in(self.bar):
