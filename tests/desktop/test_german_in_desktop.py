@@ -23,8 +23,8 @@ def english_of(words):
     """``{English text: pattern of it with values in its places}`` of what is another text in German."""
     found = {}
     for english, (german, _) in words.items():
-        shown = re.sub(r"&(?=\w)", "", english)
-        if german != english and re.search(r"[a-z]{3}", re.sub(r"{.*?}", "", shown)):
+        shown, meant = (re.sub(r"&(?=\w)", "", text) for text in (english, german))
+        if meant != shown and re.search(r"[a-z]{3}", re.sub(r"{.*?}", "", shown)):
             parts = (re.escape(part) for part in re.split(r"{.*?}", shown))
             found[english] = re.compile(".+".join(parts), re.DOTALL)
     return found

@@ -112,7 +112,7 @@
     <message>
         <location filename="../../desk/guide_dialog.py"/>
         <source>&amp;Event</source>
-        <translation>Veranst&amp;altung</translation>
+        <translation>W&amp;ettspiel</translation>
     </message>
     <message>
         <location filename="../../desk/toolbar.py"/>
