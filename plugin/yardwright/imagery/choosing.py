@@ -20,6 +20,7 @@ _ODD = 10.0  # grey values
 _DIM = 0.88
 _STRANGE = 0.4
 _TONES = 12
+_CLEAR_OF_CROWNS = 2
 _LEAST_DROP = 0.2  # of the drop that deep shade makes
 _EDGE = 0.05  # the weight of a cell beside what is hidden, for shade fades out beyond its mask
 
@@ -126,7 +127,7 @@ def choose(tally, matches, gains, black, plain):
         field = pool.submit(lambda: membrane(tally.seen.mean(), sunny))
         found = list(pool.map(beside, tally.both, matches))
         levels, about = [level for level, _ in found], field.result()
-        shade = pool.submit(_light, tally, matches, levels, black, sunny, about)
+        shade = pool.submit(_light, tally, matches, levels, black, sunny, about, plain)
         ordered = pool.submit(_orders, tally, [unlike for _, unlike in found])
         colours = list(pool.map(lambda k, match: _own_colour(tally, k, match), range(len(matches)), matches))
         light, lit = shade.result()
@@ -239,11 +240,12 @@ def _tones(colours):
     return np.clip(colours * (_TONES / 256), 0, _TONES - 1).astype(int)
 
 
-def _light(tally, matches, levels, black, sunny, about):
+def _light(tally, matches, levels, black, sunny, about, plain):
     """``(Light or None, lit field)`` of the base's shade.
 
     It is learnt where another date shows what lies in the base's deep shade, and across the shade's edges.
     sunny: (h, w) how well each cell is known in the sun. about: (h, w, 3) the smooth field through those.
+    plain: (h, w) bool, where nothing stands.
     """
     full = (tally.shade.count >= tally.pixels) & (tally.pixels > 0)
     deep = binary_erosion(full, border_value=1)
@@ -259,7 +261,9 @@ def _light(tally, matches, levels, black, sunny, about):
         shown_by_another |= here
     known |= shown_by_another
     dark = tally.shade.mean()
-    light = learn_light(lit[known], dark[known], black)
+    light = learn_light(
+        lit[known], dark[known], black, binary_erosion(plain, iterations=_CLEAR_OF_CROWNS)[known]
+    )
     if light is None:
         return None, about
     own = light.lit(dark)

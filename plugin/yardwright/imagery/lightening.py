@@ -34,9 +34,13 @@ class Light:
         return self.black + (values - self.black) * self.gain
 
 
-def learn_light(lit, dark, black):
+def learn_light(lit, dark, black, best):
     """The Light of pairs of one ground in the sun and in deep shade, (n, 3) each, or None where there are too
-    few, or they show no shade: darker in all channels, and least so in blue."""
+    few, or they show no shade: darker in all channels, and least so in blue.
+
+    best: (n,) bool, those that lie clear of crowns; beside them the ground is darker than it is about, in the
+    sun too. Where they are enough, they alone count.
+    """
     if len(lit) < _LEAST_PAIRS:
         return None
     black = np.asarray(black, np.float32)
@@ -44,7 +48,9 @@ def learn_light(lit, dark, black):
     if bright.sum() < _LEAST_PAIRS:
         return None
     left = (dark[bright] - black) / (lit[bright] - black)
-    gain = np.median(left[_commonest(np.log(np.maximum(left @ _LUMA, 0.01)))], axis=0)
+    alike = _commonest(np.log(np.maximum(left @ _LUMA, 0.01)))
+    best = best[bright] & alike
+    gain = np.median(left[best if best.sum() >= _LEAST_PAIRS else alike], axis=0)
     if not (gain > 0.12).all() or not (gain < 0.92).all():
         return None
     return Light(gain.astype(np.float32), black)
