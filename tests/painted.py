@@ -133,26 +133,23 @@ class _Reader:
 
 def discs(shapes, radius, tone="", within=None):
     """(n, 2): the middles of filled circles of a radius, mm. tone: ``#rrggbb``, "" any. within: bounds."""
-    found = []
-    for shape in shapes:
-        if shape.how != "fill" or tone not in ("", shape.tone):
-            continue
-        for chain in shape.chains:
-            low, high = chain.min(axis=0), chain.max(axis=0)
-            if np.allclose(high - low, 2 * radius, atol=0.012) and len(chain) > 20:
-                found.append((low + high) / 2)
-    return _within(found, within)
+    return _middles(shapes, radius, tone, within, lambda corners: corners > 20)
 
 
 def diamonds(shapes, radius, tone="", within=None):
     """(n, 2): the middles of filled squares on their corner, ``radius`` mm from middle to corner."""
+    return _middles(shapes, radius, tone, within, lambda corners: corners in (4, 5))
+
+
+def _middles(shapes, radius, tone, within, right_number):
+    """Those of filled areas twice a radius wide and high, with the right number of corners."""
     found = []
     for shape in shapes:
         if shape.how != "fill" or tone not in ("", shape.tone):
             continue
         for chain in shape.chains:
             low, high = chain.min(axis=0), chain.max(axis=0)
-            if np.allclose(high - low, 2 * radius, atol=0.012) and len(chain) in (4, 5):
+            if np.allclose(high - low, 2 * radius, atol=0.012) and right_number(len(chain)):
                 found.append((low + high) / 2)
     return _within(found, within)
 

@@ -2,21 +2,14 @@
 
 import pypdf
 import pytest
-from desktop import result_of, run_desktop
-from test_pages_in_desktop import course_project
+from test_pages_in_desktop import driven
 
 pytestmark = pytest.mark.desktop
 
 
 @pytest.fixture(scope="module")
 def found(qgis_app, tmp_path_factory):
-    """``(folder of the course, what the script found)``."""
-    project = course_project(tmp_path_factory.mktemp("guide"))
-    desktop = project.parent / "desktop"
-    desktop.mkdir()
-    drive = __file__.replace("test_guide_in_desktop", "drive_guide")
-    run_desktop(drive, desktop, project=project, timeout=120)
-    return project.parent, result_of(desktop)
+    return driven(tmp_path_factory.mktemp("guide"), "drive_guide.py")
 
 
 def test_the_page_chosen_is_looked_at_and_what_is_missing_is_told(found):

@@ -1,5 +1,7 @@
 """A page of the guide in a real layout designer: what it shows, kept as a template by a click."""
 
+from pathlib import Path
+
 import pytest
 from desktop import result_of, run_desktop
 from qgis.core import QgsProject
@@ -27,15 +29,17 @@ def course_project(folder):
     return folder / "Larkmere.qgz"
 
 
+def driven(folder, drive):
+    """``(folder of the course, what the script found)`` of a script run on the small course."""
+    project, desktop = course_project(folder), folder / "desktop"
+    desktop.mkdir()
+    run_desktop(Path(__file__).with_name(drive), desktop, project=project, timeout=120)
+    return folder, result_of(desktop)
+
+
 @pytest.fixture(scope="module")
 def found(qgis_app, tmp_path_factory):
-    """``(folder of the course, what the script found)``."""
-    project = course_project(tmp_path_factory.mktemp("pages"))
-    desktop = project.parent / "desktop"
-    desktop.mkdir()
-    drive = __file__.replace("test_pages_in_desktop", "drive_pages")
-    run_desktop(drive, desktop, project=project, timeout=120)
-    return project.parent, result_of(desktop)
+    return driven(tmp_path_factory.mktemp("pages"), "drive_pages.py")
 
 
 def test_labels_show_figures_of_the_course_in_hand(found):

@@ -11,7 +11,7 @@ import numpy as np
 from shapely.geometry import LineString, box
 
 from ..model.geometry import intersections, meeting, spots
-from .lettering import letters_within
+from .lettering import parts_of_word
 from .sheet_parts import (
     LEAST_SIZE,
     PAPER,
@@ -293,11 +293,7 @@ def broken(text, width, size, bold=False):
         if lines and width_of(longer, size, bold) <= width:
             lines[-1] = longer
             continue
-        while width_of(word, size, bold) > width and len(word) > 1:
-            cut = letters_within(word, width, size, bold)
-            lines.append(word[:cut])
-            word = word[cut:]
-        lines.append(word)
+        lines += parts_of_word(word, width, size, bold)
     return lines
 
 

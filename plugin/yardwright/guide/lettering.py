@@ -23,7 +23,17 @@ def width_of(text, size, bold=False):
     return _width(text, bold) * size * MM_PER_POINT
 
 
-def letters_within(word, width, size, bold=False):
+def parts_of_word(word, width, size, bold=False):
+    """The parts of a word that each fit into a width in mm, as few as may be, of one letter at least."""
+    parts = []
+    while width_of(word, size, bold) > width and len(word) > 1:
+        cut = _letters_within(word, width, size, bold)
+        parts.append(word[:cut])
+        word = word[cut:]
+    return [*parts, word]
+
+
+def _letters_within(word, width, size, bold):
     """How many letters of a word fit into a width in mm, one at least."""
     low, high = 1, len(word) - 1
     while low < high:

@@ -11,7 +11,7 @@ from functools import lru_cache
 from qgis.PyQt.QtCore import Qt
 from qgis.PyQt.QtGui import QFontMetricsF, QTextLayout, QTextOption
 
-from .lettering import MM_PER_POINT, font_of, letters_within, width_of
+from .lettering import MM_PER_POINT, font_of, parts_of_word
 from .sheet_parts import LEAST_SIZE
 
 _PIXELS = 200
@@ -63,15 +63,9 @@ def words_broken(text, width, size, bold=False):
     """A text with line breaks within words that are wider than a line of ``width`` mm: QGIS would let them
     run out of their box."""
 
-    def lines(found):
-        word, made = found[0], []
-        while width_of(word, size, bold) > width and len(word) > 1:
-            cut = letters_within(word, width, size, bold)
-            made.append(word[:cut])
-            word = word[cut:]
-        return "\n".join([*made, word])
-
-    return re.sub(r"\S+", lines, str(text or ""))
+    return re.sub(
+        r"\S+", lambda found: "\n".join(parts_of_word(found[0], width, size, bold)), str(text or "")
+    )
 
 
 def missing_letters(text, bold=False):

@@ -67,6 +67,10 @@ class Tally:
             self.both[k].put(part, size, seen & shown, base, picture[..., :3])
             self.uncovered[k].put(part, size, ~seen & shown, picture[..., :3])
 
+    def all_shade(self):
+        """The cells whose every pixel lies in the base's shade, (h, w) bool."""
+        return (self.shade.count >= self.pixels) & (self.pixels > 0)
+
 
 class _Sums:
     """Counts of pixels in cells and sums of one or two pictures over them."""
@@ -154,7 +158,7 @@ def _own_lightened(tally, light):
     if light is None:
         return None
     own = light.lit(tally.shade.mean())
-    full = (tally.shade.count >= tally.pixels) & (tally.pixels > 0)
+    full = tally.all_shade()
     return np.where(full[..., None], own, membrane(own, full)) if full.any() else own
 
 
@@ -247,7 +251,7 @@ def _light(tally, matches, levels, black, sunny, about, plain):
     sunny: (h, w) how well each cell is known in the sun. about: (h, w, 3) the smooth field through those.
     plain: (h, w) bool, where nothing stands.
     """
-    full = (tally.shade.count >= tally.pixels) & (tally.pixels > 0)
+    full = tally.all_shade()
     deep = binary_erosion(full, border_value=1)
     if not deep.any():
         return None, about

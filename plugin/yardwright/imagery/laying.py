@@ -21,6 +21,7 @@ _LIGHTER = 0.2
 _DISAGREE = 8.0  # grey values, averaged over 5 x 5 pixels
 _EDGE = 2
 _SHRED = 2
+_FADES = 3  # pixels beyond a mask of shade in which it fades out
 
 
 @dataclass(frozen=True)
@@ -136,7 +137,7 @@ def _lighten(made, dark, fade, block, rules):
     within = dark[part]
     inside = smooth((~grown(~within, 3 * soft)).astype(np.float32), soft)
     lit = spread(choices.lit, inner, choices.size)
-    depth = depth_of_shade(own, lit, choices.light, inside) * softened(grown(within, 3), soft)
+    depth = depth_of_shade(own, lit, choices.light, inside) * softened(grown(within, _FADES), soft)
     depth *= fade[part]
     light = lightened(own, depth, choices.light, rules.noise)
     made[part][..., :3] = np.where((depth > 0)[..., None], np.clip(np.rint(light), 0, 255), own)

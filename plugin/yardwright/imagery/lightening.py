@@ -12,7 +12,6 @@ _LEAST_PAIRS = 12
 _WIDE = 0.4  # of the logarithm of what shade leaves, about one kind of shade
 TEXTURE_CELL = 8
 _GRAIN = 5  # pixels over which grain is told from texture
-_NO_SHADE = 0.0
 _ALL_SHADE = (0.95, 0.8)  # at the edge of a shade, and well within it
 
 
@@ -74,7 +73,7 @@ def depth_of_shade(picture, lit, light, inside):
     most = (lit - light.shaded(lit)) @ _LUMA
     share = drop / np.maximum(most, 1.0)
     full = _ALL_SHADE[0] + (_ALL_SHADE[1] - _ALL_SHADE[0]) * inside
-    return np.clip((share - _NO_SHADE) / (full - _NO_SHADE), 0, 1)
+    return np.clip(share / full, 0, 1)
 
 
 def lightened(picture, depth, light, noise):
