@@ -10,7 +10,7 @@ from dataclasses import dataclass, field, replace
 import numpy as np
 import pytest
 from osgeo import gdal, osr
-from scipy.ndimage import gaussian_filter, label, uniform_filter
+from scipy.ndimage import gaussian_filter, label, maximum_filter, uniform_filter
 from shapely.geometry import box
 from yardwright.imagery.aside import Block
 from yardwright.imagery.blending import membrane, softened, spread, spread_at, summed
@@ -490,7 +490,7 @@ def open_ground(pictures, view):
     ]
     floor = pictures._cover(view, [shape.buffer(0.5) for shape in pictures.scene().shapes["floor"]])
     stands = height > 0.4 if floor is None else (height > 0.4) | (floor > 0)
-    return uniform_filter(stands.astype(float), 2 * round(2 / view.gsd) + 1) == 0
+    return ~maximum_filter(stands, 2 * round(2 / view.gsd) + 1)
 
 
 @dataclass
@@ -630,7 +630,7 @@ def test_people_of_the_sample_are_gone_and_none_is_added(sample, tmp_path):
                 there += 1
                 gone += after[here].mean() < max(0.3 * before[here].mean(), 10)
         green = pixels_of(made.source_path)[..., 1] != HIDDEN
-        clear = uniform_filter((before > 3).astype(float), 13) == 0
+        clear = ~maximum_filter(before > 3, 13)
         with summer.open() as image:
             base = image.pixels(grid_of(view))[..., :3].astype(float)
         # Added is what the base did not show: its own JPEG and margins are no work of ours.

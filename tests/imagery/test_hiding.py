@@ -367,10 +367,33 @@ def test_dark_turf_that_nothing_could_shade_is_no_shade():
     reach, nowhere_lit = np.zeros_like(mask), mask.copy()
     reach[8:20, 8:12] = True
     nowhere_lit[20:24, 50:54] = False
-    kept = shade.thrown(mask, reach, nowhere_lit)
+    (kept,) = shade.thrown([mask], [reach], nowhere_lit, 0.6)
     assert not kept[30:36, 20:26].any()
     kept[30:36, 20:26] = True
     assert (kept == mask).all()
+
+
+def test_the_shade_of_a_house_that_nobody_drew_is_shade_and_a_dark_car_is_not():
+    """Of both most is dark on every date: 2 m along a house of which another sun shades 8 m; and a car with the
+    2 m beside it that it shades."""
+    short, long = np.zeros((80, 80), bool), np.zeros((80, 80), bool)
+    short[36:40, 10:40] = long[26:40, 10:40] = True
+    car = slice(50, 58), slice(50, 54)
+    short[car] = long[car] = long[50:58, 47:50] = True
+    nowhere_lit = short & long
+    nowhere = np.zeros_like(short)
+    one, other = shade.thrown([short, long], [nowhere, nowhere], nowhere_lit, 0.6)
+    assert one[36:40, 10:40].all() and not one[50:58].any()
+    assert other[26:40, 10:40].all() and not other[car].any()
+
+
+def test_a_roof_is_no_shade():
+    """Red on every date: its side away from the sun is as dark as shade."""
+    pictures = [turf((160, 160), seed) for seed in (1, 2)]
+    for one in pictures:
+        one[40:120, 40:120, :3] = (62, 44, 42)
+    looks = learn_looks([coarser(p, 2) for p in pictures], 0.5)
+    assert not any((mask & SHADE)[44:116, 44:116].any() for mask in hidden(pictures, 0.25, looks))
 
 
 def pair(name):

@@ -255,15 +255,10 @@ def _light(tally, matches, levels, black, sunny, about, plain):
     deep = binary_erosion(full, border_value=1)
     if not deep.any():
         return None, about
+    shown, by_another = _shown_by_another(tally, matches, levels)
     off = distance_transform_edt(sunny < 0.5) if (sunny >= 0.5).any() else np.full(sunny.shape, 99.0)
-    lit, known = about.copy(), deep & (off <= 4.5)
-    shown_by_another = np.zeros_like(known)
-    for k, match in enumerate(matches):
-        shown = tally.uncovered[k]
-        here = deep & (shown.count >= 0.7 * tally.pixels) & ~shown_by_another
-        lit[here] = (match.apply(np.rint(shown.mean()).astype(np.uint8)) + levels[k])[here]
-        shown_by_another |= here
-    known |= shown_by_another
+    lit = np.where(by_another[..., None], shown, about)
+    known = deep & (by_another | (off <= 4.5))
     dark = tally.shade.mean()
     light = learn_light(
         lit[known], dark[known], black, binary_erosion(plain, iterations=_CLEAR_OF_CROWNS)[known]
@@ -274,6 +269,18 @@ def _light(tally, matches, levels, black, sunny, about, plain):
     strange = full & ~_shown_in_the_sun(own, tally.seen.mean(), sunny)
     deep &= ~strange
     deep &= _is_shade(about, dark, light, deep)
-    made = np.where(deep[..., None], own, tally.seen.mean())
+    made = np.where(by_another[..., None], shown, tally.seen.mean())
+    made = np.where(deep[..., None], own, made)
     made[strange] = dark[strange]
-    return light, membrane(made, np.where(deep | strange, 1.0, sunny))
+    return light, membrane(made, np.where(deep | strange | by_another, 1.0, sunny))
+
+
+def _shown_by_another(tally, matches, levels):
+    """``(what another date shows where the base hides the ground (h, w, 3), where one does (h, w) bool)``, in
+    the base's colours."""
+    colours, known = np.zeros((*tally.shape, 3), np.float32), np.zeros(tally.shape, bool)
+    for one, match, level in zip(tally.uncovered, matches, levels):
+        here = (one.count >= 0.3 * tally.pixels) & (one.count > 0) & ~known
+        colours[here] = (match.apply(np.rint(one.mean()).astype(np.uint8)) + level)[here]
+        known |= here
+    return colours, known

@@ -20,6 +20,7 @@ _NEAR_M = 20.0
 """How much more than what is asked for movers need about them: a group, and the ground beside it."""
 _PALE = 0.3
 _WATER, _ON_WATER = 50, 0.7
+_BRICK = 0.2
 
 
 @dataclass(frozen=True)
@@ -66,9 +67,10 @@ def learn_looks(pictures, gsd, suns=(), grounds=None):
     stands = far.stands(turfs)
     plain = bare & ~stands
     turfs = [shade.learn_turf(*both, plain) for both in zip(pictures, far.seen)]
-    likes, _ = far.likeness(turfs, stands, far.clouds())
-    turfs = [replace(t, threshold=shade.threshold_of(one[plain])) for t, one in zip(turfs, likes)]
     known = (*suns, *[None] * (len(pictures) - len(suns)))
+    likes, _ = far.likeness(turfs, stands, far.clouds(), far.reaches(stands, known))
+    thresholds = [shade.threshold_of(one[plain], sun is not None) for one, sun in zip(likes, known)]
+    turfs = [replace(turf, threshold=found) for turf, found in zip(turfs, thresholds)]
     return Looks(matches, tuple(turfs), known, far.waters())
 
 
@@ -144,13 +146,14 @@ class _Broad:
     def masks(self, looks):
         """A mask for each date without its movers, and where crowns stand."""
         stands, cloudy = self.stands(looks.turfs), self.clouds()
-        likes, nowhere_lit = self.likeness(looks.turfs, stands, cloudy)
+        reaches = self.reaches(stands, looks.suns)
+        likes, nowhere_lit = self.likeness(looks.turfs, stands, cloudy, reaches)
         if looks.waters is not None:
             self._add_shade_on_water(likes, looks.waters, stands, cloudy)
         masks = []
-        for k, like in enumerate(likes):
+        for k, dark in enumerate(self._shades(likes, looks.turfs, reaches, nowhere_lit)):
             mask = np.zeros(stands.shape, np.uint8)
-            mask[self._outlined(like, looks, k, stands, nowhere_lit) & ~stands] |= SHADE
+            mask[dark & ~stands] |= SHADE
             mask[canopy.overhanging(self.rough[k], stands, self.ground.open, self.gsd)] |= CROWN
             mask[cloudy[k]] |= CLOUD
             masks.append(mask)
@@ -160,6 +163,10 @@ class _Broad:
         """Where crowns stand, (h, w) bool."""
         pale = np.logical_and.reduce([b > turf.bright + _PALE for b, turf in zip(self.bright, turfs)])
         return canopy.standing(self.rough, pale, self.gsd, self.ground.woods, self.ground.open)
+
+    def reaches(self, stands, suns):
+        """Where each date's shadows may fall, [(h, w) bool or None, ...]."""
+        return [shade.in_reach(stands, sun, self.gsd) for sun in suns]
 
     def clouds(self):
         """Where each date shows clouds, [(h, w) bool, ...]."""
@@ -175,6 +182,12 @@ class _Broad:
         looks = zip(self.bright, blue, self.rough, turfs, self.seen)
         return np.logical_and.reduce(
             [canopy.water(*planes, self.gsd, turf.bright) | ~seen for *planes, turf, seen in looks]
+        )
+
+    def roofs(self):
+        """What is red on every date that shows it, as no ground in the light of the sky is, (h, w) bool."""
+        return np.logical_and.reduce(
+            [(mean_about(shade.redness(p), 3) > _BRICK) | ~s for p, s in zip(self.pictures, self.seen)]
         )
 
     def waters(self):
@@ -199,11 +212,11 @@ class _Broad:
         for like, level, here in zip(likes, levels, seen):
             like[here] = _ON_WATER * (top - level)[here]
 
-    def likeness(self, turfs, stands, cloudy):
+    def likeness(self, turfs, stands, cloudy, reaches):
         """How much each date looks like shade, [(h, w) float32, ...], and where even the brightest of them
         does, (h, w) bool; None for that where there is but one."""
         blue = [mean_about(shade.blueness(p), 3) for p in self.pictures]
-        barred = stands | self.water(turfs, blue)
+        barred = stands | self.water(turfs, blue) | self.roofs()
         seen = [s & ~c & ~barred for s, c in zip(self.seen, cloudy)]
         alone = [
             shade.by_itself(*planes, self.gsd, s, self.ground.open)
@@ -213,7 +226,7 @@ class _Broad:
             return alone, None
         even = [shade.brightness(p) for p in self.matched]
         bluer = [tint - turf.blue for tint, turf in zip(blue, turfs)]
-        compared, brightest = shade.by_comparison(even, bluer, seen)
+        compared, brightest = shade.by_comparison(even, bluer, seen, reaches)
         # Where even the brightest of the dates looks like shade, each is judged by itself; elsewhere what a
         # date looks like by itself counts as far as the comparison half bears it out.
         nowhere_lit = np.choose(brightest, alone) > 0.6 * shade.USUAL
@@ -222,17 +235,15 @@ class _Broad:
         ]
         return likes, nowhere_lit
 
-    def _outlined(self, like, looks, k, stands, nowhere_lit):
-        threshold = looks.turfs[k].threshold
-        if threshold is None:
-            if len(self.pictures) == 1:
-                return np.zeros(stands.shape, bool)
-            threshold = shade.USUAL
-        reach = shade.in_reach(stands, looks.suns[k], self.gsd)
-        made = shade.outlined(like, threshold, self.gsd, reach)
-        if reach is None or nowhere_lit is None:
-            return made
-        return shade.thrown(made, reach, nowhere_lit)
+    def _shades(self, likes, turfs, reaches, nowhere_lit):
+        """Where each date lies in shade, [(h, w) bool, ...], crowns among it."""
+        masks = []
+        for like, turf, reach in zip(likes, turfs, reaches):
+            threshold = turf.threshold
+            if threshold is None:
+                threshold = np.inf if len(likes) == 1 else shade.USUAL
+            masks.append(shade.outlined(like, threshold, self.gsd, reach))
+        return masks if nowhere_lit is None else shade.thrown(masks, reaches, nowhere_lit, self.gsd)
 
 
 def _moving(planes, matched, seen, masks, gsd, barred):

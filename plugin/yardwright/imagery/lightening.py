@@ -10,6 +10,7 @@ from .patches import mean_about
 _LUMA = np.array([0.3, 0.55, 0.15], np.float32)
 _LEAST_PAIRS = 12
 _WIDE = 0.4  # of the logarithm of what shade leaves, about one kind of shade
+_USUAL, _STRAYS = np.log(0.4), 0.4  # what shade leaves under a clear sky, and how far that strays (from memory)
 TEXTURE_CELL = 8
 _GRAIN = 5  # pixels over which grain is told from texture
 _ALL_SHADE = (0.95, 0.8)  # at the edge of a shade, and well within it
@@ -56,10 +57,12 @@ def learn_light(lit, dark, black, best):
 
 
 def _commonest(values):
-    """Which of some values, (n,), lie where most of them do, (n,) bool: what is no shade lies elsewhere."""
+    """Which of the logarithms of what is left, (n,), lie where most of them do, (n,) bool, as far as shade is
+    likely to leave so much: what is no shade, as water of another hour, lies elsewhere."""
     ordered = np.sort(values)
     many = np.searchsorted(ordered, ordered + _WIDE, "right") - np.arange(len(ordered))
-    least = ordered[np.argmax(many)]
+    likely = np.exp(-(((ordered + _WIDE / 2 - _USUAL) / _STRAYS) ** 2) / 2)
+    least = ordered[np.argmax(many * likely)]
     return (values >= least) & (values <= least + _WIDE)
 
 

@@ -16,11 +16,14 @@ OFFSET = 8.0
 TALLEST_M = 25.0
 USUAL = 0.25
 _LOWEST, _HIGHEST, _LEAST_FALL, _LEAST_SHARE = 0.22, 0.3, 10.0, 0.001
+_LOWEST_IN_REACH = 0.16
 _FEW = 200
 _LEAST_M2 = 1.5
 _WEAKER, _CORE_SHARE = 0.6, 0.25
 _REACH_MOST_M = 60.0
 _SAND, _BUNKER_M = 0.35, 4.0
+_REACHED, _MOSTLY = 0.2, 0.5  # shares of a part
+_BROAD_SHADOW_M = 3.0  # a car's is narrower
 
 
 @dataclass(frozen=True)
@@ -50,6 +53,13 @@ def blueness(picture):
     blue = picture[..., 2] + np.float32(OFFSET)
     blue /= picture[..., 1] + np.float32(OFFSET)
     return np.log(blue, out=blue)
+
+
+def redness(picture):
+    """The logarithm of red over green, (h, w) float32."""
+    red = picture[..., 0] + np.float32(OFFSET)
+    red /= picture[..., 1] + np.float32(OFFSET)
+    return np.log(red, out=red)
 
 
 # Thresholds from the whole
@@ -85,10 +95,11 @@ def _commonest(values):
     return float((edges[k] + edges[k + 1]) / 2)
 
 
-def threshold_of(like):
+def threshold_of(like, sun_known):
     """The threshold between what only happens to look a little like shade, whose share falls off by the same
     factor from step to step, and what is shade; None where there is too little beyond to be a kind of its
-    own. like: (n,) of the places that could lie in shade."""
+    own. like: (n,) of the places that could lie in shade. sun_known: whether thin shade is told by where it
+    lies too."""
     if len(like) < _FEW:
         return None
     counts, edges = np.histogram(like, 75, (0.0, 1.5))
@@ -99,7 +110,7 @@ def threshold_of(like):
     fall = max(math.log(near / far) / 0.06, _LEAST_FALL) if near > far > 0 else _LEAST_FALL
     expected = share[2] * np.exp(-fall * (middles - middles[2]))
     smooth = gaussian_filter(share, 1.0)
-    apart = np.flatnonzero((middles >= _LOWEST) & (smooth > 2.5 * expected))
+    apart = np.flatnonzero((middles >= (_LOWEST_IN_REACH if sun_known else _LOWEST)) & (smooth > 2.5 * expected))
     if not len(apart):
         return None
     first = apart[0]
@@ -112,12 +123,12 @@ def threshold_of(like):
 # The masks
 
 
-def by_comparison(bright, bluer, seen):
+def by_comparison(bright, bluer, seen, reaches):
     """How much each date looks like shade beside the brightest of the dates that show the place: [(h, w)
     float32, ...], 0 where no other date shows it; and which date is the brightest, (h, w).
 
     bright: [(h, w), ...] in the colours of one date. bluer: how much bluer the date is there than its lit
-    turf. seen: [(h, w) bool, ...].
+    turf. seen: [(h, w) bool, ...]. reaches: of each date, see ``in_reach``.
     """
     stack = [np.where(s, b, -np.inf) for b, s in zip(bright, seen)]
     top, tint = stack[0].copy(), bluer[0].copy()
@@ -127,14 +138,20 @@ def by_comparison(bright, bluer, seen):
         which[higher] = k
         np.copyto(top, plane, where=higher)
         np.copyto(tint, blue, where=higher)
-    like = [np.where(s, likeness(top - b, blue - tint), 0) for b, blue, s in zip(bright, bluer, seen)]
+    like = [
+        np.where(s, likeness(top - b, blue - tint, reach), 0)
+        for b, blue, s, reach in zip(bright, bluer, seen, reaches)
+    ]
     return like, which
 
 
-def likeness(darker, bluer):
+def likeness(darker, bluer, reach=None):
     """How much like shade: how much darker, and that the more the bluer too; what is not bluer may be another
-    crop or wet ground."""
+    crop or wet ground. In reach of what stands it is less likely that: thin shade, of a crown without leaves,
+    is hardly bluer."""
     weight = np.clip(0.3 + 3.5 * bluer, 0.1, 1.25)
+    if reach is not None:
+        np.maximum(weight, np.clip(0.7 + 1.5 * bluer, 0.1, 1.25), out=weight, where=reach)
     weight *= np.clip(darker, 0, None)
     return weight
 
@@ -208,24 +225,49 @@ def _with_weaker(core, weaker):
     return core | kept.take(parts)
 
 
-def thrown(mask, reach, nowhere_lit):
-    """The parts of a mask of shade that something may throw: without those, dark on every date, in reach of
-    nothing that stands. Dark turf is so; a shadow that nothing throws would be lit under another sun. What
-    throws a part at the picture's border may stand beyond it.
+def thrown(masks, reaches, nowhere_lit, gsd):
+    """What of the dates' masks of shade something may throw, [(h, w) bool, ...].
 
-    reach: (h, w) bool, see ``in_reach``. nowhere_lit: (h, w) bool, where no date shows lit ground.
+    A part dark on every date, in reach of nothing that stands, is none: dark turf is so, and a shadow that
+    nothing throws would be lit under another sun. What throws a part at the picture's border may stand beyond
+    it. Most of a short shadow is dark on every date too: where it lies within a broad one that another sun
+    makes the same thing throw, as a house, it stays. Of a narrow one out of reach only what another date
+    shows in the sun stays: the rest is the thing itself, a dark car.
+
+    masks: [(h, w) bool, ...]. reaches: of each date, see ``in_reach``. nowhere_lit: (h, w) bool, where no date
+    shows lit ground. gsd: metres a pixel.
     """
-    parts, many = label(mask, np.ones((3, 3), bool))
-    if not many:
-        return mask
-    size = np.bincount(parts.ravel(), minlength=many + 1)
-    thrown_on = np.bincount(parts[mask & reach], minlength=many + 1)
-    dark = np.bincount(parts[mask & nowhere_lit], minlength=many + 1)
-    kept = (thrown_on > 0.2 * size) | (dark < 0.5 * size)
-    for border in (parts[0], parts[-1], parts[:, 0], parts[:, -1]):
-        kept[border] = True
-    kept[0] = False
-    return kept.take(parts)
+    parts = [_Parts(mask) for mask in masks]
+    width = max(1, round(_BROAD_SHADOW_M / 2 / gsd))
+    broad = np.logical_or.reduce([one.holding(opened(one.mask & ~nowhere_lit, width)) for one in parts])
+    return [
+        mask if reach is None else one.thrown(reach, nowhere_lit, broad)
+        for mask, one, reach in zip(masks, parts, reaches)
+    ]
+
+
+class _Parts:
+    """The parts of a mask that hang together."""
+
+    def __init__(self, mask):
+        self.mask = mask
+        self.named, self.many = label(mask, np.ones((3, 3), bool))
+        self.size = np.bincount(self.named.ravel(), minlength=self.many + 1)
+
+    def share(self, of):
+        """Of each part the share that lies in another mask; the first is what lies in none."""
+        return np.bincount(self.named[self.mask & of], minlength=self.many + 1) / np.maximum(self.size, 1)
+
+    def holding(self, seed):
+        """(h, w) bool, the parts that hold a seed."""
+        return self.mask & (self.share(seed) > 0).take(self.named)
+
+    def thrown(self, reach, nowhere_lit, broad):
+        kept = (self.share(reach) > _REACHED) | (self.share(broad) > _MOSTLY)
+        for border in (self.named[0], self.named[-1], self.named[:, 0], self.named[:, -1]):
+            kept[border] = True
+        shown = self.share(nowhere_lit) < _MOSTLY
+        return self.mask & (kept.take(self.named) | (shown.take(self.named) & ~nowhere_lit))
 
 
 def in_reach(standing, sun, gsd):
