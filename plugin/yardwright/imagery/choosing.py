@@ -22,6 +22,8 @@ _STRANGE = 0.4
 _TONES = 12
 _CLEAR_OF_CROWNS = 2
 _LEAST_DROP = 0.2  # of the drop that deep shade makes
+_SHOWN = 0.3  # of a cell, for another date to tell what it is like in the sun
+_MUCH_NEARER = 0.4
 _EDGE = 0.05  # the weight of a cell beside what is hidden, for shade fades out beyond its mask
 
 
@@ -66,6 +68,12 @@ class Tally:
             shown = other == 0
             self.both[k].put(part, size, seen & shown, base, picture[..., :3])
             self.uncovered[k].put(part, size, ~seen & shown, picture[..., :3])
+
+    def shown_by(self, k):
+        """``(mean colour of what another date shows (h, w, 3), of how many pixels (h, w))``."""
+        count = self.both[k].count + self.uncovered[k].count
+        total = self.both[k].sums[1] + self.uncovered[k].sums[0]
+        return total / np.maximum(count, 1)[..., None], count
 
     def all_shade(self):
         """The cells whose every pixel lies in the base's shade, (h, w) bool."""
@@ -146,9 +154,7 @@ def choose(tally, matches, gains, black, plain):
 def _own_colour(tally, k, match):
     """(h, w, 3) what another date shows in each cell, in the base's colours, smooth where it shows
     nothing."""
-    count = tally.both[k].count + tally.uncovered[k].count
-    total = tally.both[k].sums[1] + tally.uncovered[k].sums[0]
-    mean = total / np.maximum(count, 1)[..., None]
+    mean, count = tally.shown_by(k)
     return membrane(match.apply(np.rint(mean).astype(np.uint8)), count / (tally.size * tally.size))
 
 
@@ -269,18 +275,22 @@ def _light(tally, matches, levels, black, sunny, about, plain):
     strange = full & ~_shown_in_the_sun(own, tally.seen.mean(), sunny)
     deep &= ~strange
     deep &= _is_shade(about, dark, light, deep)
-    made = np.where(by_another[..., None], shown, tally.seen.mean())
-    made = np.where(deep[..., None], own, made)
+    # A dark slope taken for shade comes out brighter than anything about.
+    better = by_another & (~deep | (_apart(shown, about) < _MUCH_NEARER * _apart(own, about)))
+    made = np.where(deep[..., None], own, tally.seen.mean())
+    made = np.where(better[..., None], shown, made)
     made[strange] = dark[strange]
     return light, membrane(made, np.where(deep | strange | by_another, 1.0, sunny))
 
 
 def _shown_by_another(tally, matches, levels):
-    """``(what another date shows where the base hides the ground (h, w, 3), where one does (h, w) bool)``, in
-    the base's colours."""
+    """``(what another date shows where the base hides the ground, and beside it (h, w, 3), where one does
+    (h, w) bool)``, in the base's colours."""
     colours, known = np.zeros((*tally.shape, 3), np.float32), np.zeros(tally.shape, bool)
-    for one, match, level in zip(tally.uncovered, matches, levels):
-        here = (one.count >= 0.3 * tally.pixels) & (one.count > 0) & ~known
-        colours[here] = (match.apply(np.rint(one.mean()).astype(np.uint8)) + level)[here]
+    near = tally.need > 0
+    for k, (match, level) in enumerate(zip(matches, levels)):
+        mean, count = tally.shown_by(k)
+        here = near & (count >= _SHOWN * tally.pixels) & (count > 0) & ~known
+        colours[here] = (match.apply(np.rint(mean).astype(np.uint8)) + level)[here]
         known |= here
     return colours, known

@@ -68,8 +68,8 @@ def learn_looks(pictures, gsd, suns=(), grounds=None):
     plain = bare & ~stands
     turfs = [shade.learn_turf(*both, plain) for both in zip(pictures, far.seen)]
     known = (*suns, *[None] * (len(pictures) - len(suns)))
-    likes, _ = far.likeness(turfs, stands, far.clouds(), far.reaches(stands, known))
-    thresholds = [shade.threshold_of(one[plain], sun is not None) for one, sun in zip(likes, known)]
+    _, thin, _ = far.likeness(turfs, stands, far.clouds(), far.reaches(stands, known))
+    thresholds = [shade.threshold_of(one[plain], sun is not None) for one, sun in zip(thin, known)]
     turfs = [replace(turf, threshold=found) for turf, found in zip(turfs, thresholds)]
     return Looks(matches, tuple(turfs), known, far.waters())
 
@@ -147,11 +147,11 @@ class _Broad:
         """A mask for each date without its movers, and where crowns stand."""
         stands, cloudy = self.stands(looks.turfs), self.clouds()
         reaches = self.reaches(stands, looks.suns)
-        likes, nowhere_lit = self.likeness(looks.turfs, stands, cloudy, reaches)
+        likes, thin, nowhere_lit = self.likeness(looks.turfs, stands, cloudy, reaches)
         if looks.waters is not None:
-            self._add_shade_on_water(likes, looks.waters, stands, cloudy)
+            self._add_shade_on_water(likes, thin, looks.waters, stands, cloudy)
         masks = []
-        for k, dark in enumerate(self._shades(likes, looks.turfs, reaches, nowhere_lit)):
+        for k, dark in enumerate(self._shades(likes, thin, looks.turfs, reaches, nowhere_lit)):
             mask = np.zeros(stands.shape, np.uint8)
             mask[dark & ~stands] |= SHADE
             mask[canopy.overhanging(self.rough[k], stands, self.ground.open, self.gsd)] |= CROWN
@@ -203,18 +203,18 @@ class _Broad:
             float(np.median(shade.brightness(p)[water & s])) for p, s in zip(self.matched, self.seen)
         )
 
-    def _add_shade_on_water(self, likes, waters, stands, cloudy):
-        """Set in ``likes``, in place, how much each date looks like shade on drawn water: darker than another
+    def _add_shade_on_water(self, likes, thin, waters, stands, cloudy):
+        """Set in ``likes`` and ``thin``, in place, how much each date looks like shade on drawn water: darker than another
         shows it, each beside how bright water is on it. By itself water is too dark and blue to tell."""
         seen = [s & ~c & ~stands & self.ground.water for s, c in zip(self.seen, cloudy)]
         levels = [shade.brightness(p) - level for p, level in zip(self.matched, waters)]
         top = np.maximum.reduce([np.where(s, level, -np.inf) for s, level in zip(seen, levels)])
-        for like, level, here in zip(likes, levels, seen):
-            like[here] = _ON_WATER * (top - level)[here]
+        for like, weak, level, here in zip(likes, thin, levels, seen):
+            like[here] = weak[here] = _ON_WATER * (top - level)[here]
 
     def likeness(self, turfs, stands, cloudy, reaches):
-        """How much each date looks like shade, [(h, w) float32, ...], and where even the brightest of them
-        does, (h, w) bool; None for that where there is but one."""
+        """How much each date looks like shade, and thin shade too, two [(h, w) float32, ...], and where even
+        the brightest of them does, (h, w) bool; None for that where there is but one."""
         blue = [mean_about(shade.blueness(p), 3) for p in self.pictures]
         barred = stands | self.water(turfs, blue) | self.roofs()
         seen = [s & ~c & ~barred for s, c in zip(self.seen, cloudy)]
@@ -223,26 +223,27 @@ class _Broad:
             for *planes, s in zip(self.bright, blue, turfs, seen)
         ]
         if len(alone) == 1:
-            return alone, None
+            return alone, alone, None
         even = [shade.brightness(p) for p in self.matched]
         bluer = [tint - turf.blue for tint, turf in zip(blue, turfs)]
-        compared, brightest = shade.by_comparison(even, bluer, seen, reaches)
+        *compared, brightest = shade.by_comparison(even, bluer, seen, reaches)
         # Where even the brightest of the dates looks like shade, each is judged by itself; elsewhere what a
         # date looks like by itself counts as far as the comparison half bears it out.
         nowhere_lit = np.choose(brightest, alone) > 0.6 * shade.USUAL
-        likes = [
-            np.maximum(c, np.where(nowhere_lit, a, np.minimum(a, 2 * c))) for c, a in zip(compared, alone)
-        ]
-        return likes, nowhere_lit
+        likes, thin = (
+            [np.maximum(c, np.where(nowhere_lit, a, np.minimum(a, 2 * c))) for c, a in zip(one, alone)]
+            for one in compared
+        )
+        return likes, thin, nowhere_lit
 
-    def _shades(self, likes, turfs, reaches, nowhere_lit):
+    def _shades(self, likes, thin, turfs, reaches, nowhere_lit):
         """Where each date lies in shade, [(h, w) bool, ...], crowns among it."""
         masks = []
-        for like, turf, reach in zip(likes, turfs, reaches):
+        for like, weak, turf, reach in zip(likes, thin, turfs, reaches):
             threshold = turf.threshold
             if threshold is None:
                 threshold = np.inf if len(likes) == 1 else shade.USUAL
-            masks.append(shade.outlined(like, threshold, self.gsd, reach))
+            masks.append(shade.outlined(like, weak, threshold, self.gsd, reach))
         return masks if nowhere_lit is None else shade.thrown(masks, reaches, nowhere_lit, self.gsd)
 
 

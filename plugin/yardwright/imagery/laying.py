@@ -8,7 +8,7 @@ from scipy.ndimage import binary_propagation
 from .aside import Block
 from .blending import smooth, softened, spread, spread_at, stepped
 from .hiding import EMPTY, MOVER, SHADE
-from .lightening import depth_of_shade, lightened
+from .lightening import depth_beside, depth_of_shade, lightened
 from .patches import grown, highest
 
 PHOTOGRAPHED, LIGHTENED, INVENTED, HIDDEN = 0, 1, 2, 3
@@ -67,7 +67,8 @@ def lay(pictures, masks, asked, block, rules):
     source[..., 1][need & (pick == 0) & ~dark] = HIDDEN
     fade = _fade(stands, asked > 1, max(1, rules.ring // 2))
     if dark.any():
-        depth = _lighten(made, dark, fade, block, rules)
+        shown = [(mask == 0) & (k != 0) for k, mask in enumerate(masks)]
+        depth = _lighten(made, dark, fade, pictures, shown, block, rules)
         source[..., 1][depth > _LIGHTER] = LIGHTENED
     if pick.any():
         _blend(made, source, pictures, pick, wanted, asked, fade, block, rules)
@@ -125,9 +126,10 @@ def _picked(masks, asked, zone, block, choices, pictures):
     return pick
 
 
-def _lighten(made, dark, fade, block, rules):
+def _lighten(made, dark, fade, pictures, shown, block, rules):
     """Take the shade out of a picture, in place, where it is ``dark``, and out of its soft edge, as far as
-    ``fade`` lets; (h, w) how deep the shade was."""
+    ``fade`` lets; (h, w) how deep the shade was. shown: [(h, w) bool, ...], where each picture shows the
+    ground, to tell how far the edge reaches; none of the first."""
     choices = rules.choices
     soft = max(1, rules.ring // 6)
     rows, columns = _bounds(dark, rules.ring + 4)
@@ -138,12 +140,26 @@ def _lighten(made, dark, fade, block, rules):
     inside = smooth((~grown(~within, 3 * soft)).astype(np.float32), soft)
     lit = spread(choices.lit, inner, choices.size)
     depth = depth_of_shade(own, lit, choices.light, inside) * softened(grown(within, _FADES), soft)
+    beyond = (depth > 0) & ~within
+    _limit(depth, own, beyond, [p[part] for p in pictures], [s[part] for s in shown], inner, rules)
     depth *= fade[part]
     light = lightened(own, depth, choices.light, rules.noise)
     made[part][..., :3] = np.where((depth > 0)[..., None], np.clip(np.rint(light), 0, 255), own)
     whole = np.zeros(dark.shape, np.float32)
     whole[part] = depth
     return whole
+
+
+def _limit(depth, own, beyond, pictures, shown, block, rules):
+    """Let the shade be no deeper, in place, beyond its mask than another date bears out: at the lip of a
+    bunker the smooth field of what the sun shows there is too bright."""
+    even = smooth(own, 1)
+    for k, picture in enumerate(pictures):
+        rows, columns = np.nonzero(beyond & shown[k])
+        if len(rows):
+            lit = _in_base_colours(k, picture[rows, columns], block, rules, rows, columns)
+            most = depth_beside(even[rows, columns], lit, rules.choices.light)
+            depth[rows, columns] = np.clip(most, 0, depth[rows, columns])
 
 
 def _bounds(mask, margin):
@@ -167,9 +183,14 @@ def _filled(pictures, pick, rows, columns, block, rules):
         share = ((picture[:, 3] > 127) + 1e-3).astype(np.float32)
         if len(taken) > 1:
             share *= smooth((pick == k).astype(np.float32), 1)[rows, columns]
-        seen = rules.matches[k - 1].apply(picture[:, None])[:, 0]
-        seen *= rules.choices.gain[k - 1]
-        seen += spread_at(rules.choices.level[k - 1], block, rules.choices.size, rows, columns)
-        total += share[:, None] * seen
+        total += share[:, None] * _in_base_colours(k, picture, block, rules, rows, columns)
         weights += share
     return total / np.maximum(weights, 1e-6)[:, None]
+
+
+def _in_base_colours(k, pixels, block, rules, rows, columns):
+    """(n, 3) float32: the pixels (n, 4) of another date, by its index from 1, as the base would show them."""
+    seen = rules.matches[k - 1].apply(pixels[:, None])[:, 0]
+    seen *= rules.choices.gain[k - 1]
+    seen += spread_at(rules.choices.level[k - 1], block, rules.choices.size, rows, columns)
+    return seen

@@ -72,11 +72,15 @@ def depth_of_shade(picture, lit, light, inside):
     lit: (h, w, 3) a smooth field of what the sun would show. inside: (h, w) 0 at the shade's edge, 1 well
     within it, where nearly full shade is taken for full: else the ground's own texture would count as shade.
     """
-    drop = (lit - smooth(picture, 1)) @ _LUMA
-    most = (lit - light.shaded(lit)) @ _LUMA
-    share = drop / np.maximum(most, 1.0)
+    share = depth_beside(smooth(picture, 1), lit, light)
     full = _ALL_SHADE[0] + (_ALL_SHADE[1] - _ALL_SHADE[0]) * inside
     return np.clip(share / full, 0, 1)
+
+
+def depth_beside(values, lit, light):
+    """How deep in shade values (..., 3) lie, (...) 1 for deep, beside what the sun would show, ``lit``."""
+    most = (lit - light.shaded(lit)) @ _LUMA
+    return (lit - values) @ _LUMA / np.maximum(most, 1.0)
 
 
 def lightened(picture, depth, light, noise):

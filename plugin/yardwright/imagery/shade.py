@@ -19,7 +19,8 @@ _LOWEST, _HIGHEST, _LEAST_FALL, _LEAST_SHARE = 0.22, 0.3, 10.0, 0.001
 _LOWEST_IN_REACH = 0.16
 _FEW = 200
 _LEAST_M2 = 1.5
-_WEAKER, _CORE_SHARE = 0.6, 0.25
+_THIN_CELLS = 2
+_WEAKER, _PENUMBRA, _CORE_SHARE = 0.6, 0.45, 0.25
 _REACH_MOST_M = 60.0
 _SAND, _BUNKER_M = 0.35, 4.0
 _REACHED, _MOSTLY = 0.2, 0.5  # shares of a part
@@ -124,8 +125,9 @@ def threshold_of(like, sun_known):
 
 
 def by_comparison(bright, bluer, seen, reaches):
-    """How much each date looks like shade beside the brightest of the dates that show the place: [(h, w)
-    float32, ...], 0 where no other date shows it; and which date is the brightest, (h, w).
+    """How much each date looks like shade beside the brightest of the dates that show the place: ``(likes,
+    thin, which)``. likes: [(h, w) float32, ...], 0 where no other date shows it. thin: the same where thin
+    shade counts too, in reach of what stands. which: (h, w), the date that is the brightest.
 
     bright: [(h, w), ...] in the colours of one date. bluer: how much bluer the date is there than its lit
     turf. seen: [(h, w) bool, ...]. reaches: of each date, see ``in_reach``.
@@ -138,20 +140,29 @@ def by_comparison(bright, bluer, seen, reaches):
         which[higher] = k
         np.copyto(top, plane, where=higher)
         np.copyto(tint, blue, where=higher)
-    like = [
-        np.where(s, likeness(top - b, blue - tint, reach), 0)
-        for b, blue, s, reach in zip(bright, bluer, seen, reaches)
-    ]
-    return like, which
+    likes, thin = [], []
+    for b, blue, s, reach in zip(bright, bluer, seen, reaches):
+        darker, lift = top - b, blue - tint
+        likes.append(np.where(s, likeness(darker, lift), 0))
+        if reach is None:
+            thin.append(likes[-1])
+        else:
+            thin.append(np.where(s & reach, np.maximum(likes[-1], _thin_likeness(darker, lift)), likes[-1]))
+    return likes, thin, which
 
 
-def likeness(darker, bluer, reach=None):
+def likeness(darker, bluer):
     """How much like shade: how much darker, and that the more the bluer too; what is not bluer may be another
-    crop or wet ground. In reach of what stands it is less likely that: thin shade, of a crown without leaves,
-    is hardly bluer."""
+    crop or wet ground."""
     weight = np.clip(0.3 + 3.5 * bluer, 0.1, 1.25)
-    if reach is not None:
-        np.maximum(weight, np.clip(0.7 + 1.5 * bluer, 0.1, 1.25), out=weight, where=reach)
+    weight *= np.clip(darker, 0, None)
+    return weight
+
+
+def _thin_likeness(darker, bluer):
+    """The same where shade is likelier than another crop: thin shade, of a crown without leaves, is hardly
+    bluer."""
+    weight = np.clip(0.7 + 1.5 * bluer, 0.1, 1.25)
     weight *= np.clip(darker, 0, None)
     return weight
 
@@ -195,21 +206,31 @@ def _smooth_where(plane, where, step, sigma, otherwise):
     return finer((sums + faith * otherwise) / (counts + faith), step, plane.shape)
 
 
-def outlined(darker, threshold, gsd, more_likely):
-    """The mask of shade from how dark it is: seeds well over the threshold, grown out into the penumbra.
+def outlined(like, thin, threshold, gsd, more_likely):
+    """The mask of shade from how much like it each place looks: seeds well over the threshold, grown out into
+    the penumbra.
 
-    more_likely: (h, w) bool, the ground that standing things can throw their shadow on, or None.
+    like, thin: (h, w), see ``by_comparison``. Thin shade has to be broad: a margin that lies a little
+    elsewhere on one of the dates is as dark. more_likely: (h, w) bool, the ground that standing things can
+    throw their shadow on, or None.
     """
-    soft = mean_about(darker, 3) if gsd < 0.8 else darker
-    core = soft > threshold
-    if gsd < 0.8:
+    fine = gsd < 0.8
+    soft, softer = (mean_about(like, 3), mean_about(thin, 3)) if fine else (like, thin)
+    plainly = threshold
+
+    def over(part):
+        return (soft > part * plainly) | opened(softer > part * threshold, _THIN_CELLS if fine else 1)
+
+    core = soft > plainly
+    if fine:
         core = opened(core, 1)
+    core |= opened(softer > threshold, _THIN_CELLS if fine else 1)
     if more_likely is not None:
         core = _with_weaker(core & (more_likely | (soft > 1.25 * threshold)), core)
-    core = _with_weaker(core, soft > _WEAKER * threshold)
+    core = _with_weaker(core, over(_WEAKER))
     least = max(3, int(_LEAST_M2 / gsd**2))
     core = holding(core, core, least)
-    edge = darker > 0.45 * threshold
+    edge = (like > _PENUMBRA * plainly) | over(_PENUMBRA)
     reach = max(1, round(1.2 / gsd))
     return core | (grown(core, reach) & edge)
 
