@@ -4,7 +4,14 @@ block of the picture decides otherwise than its neighbour."""
 from dataclasses import dataclass
 
 import numpy as np
-from scipy.ndimage import binary_dilation, binary_erosion, distance_transform_edt, label, median
+from scipy.ndimage import (
+    binary_dilation,
+    binary_erosion,
+    distance_transform_edt,
+    label,
+    median,
+    median_filter,
+)
 
 from .abreast import two_threads
 from .blending import membrane, smooth, summed
@@ -19,6 +26,7 @@ _ABOUT = 4
 _ODD = 10.0  # grey values
 _DIM = 0.88
 _STRANGE = 0.4
+_TOO_BRIGHT = 1.4  # for ground that lay in deep shade, in the brightness of what lies about
 _TONES = 12
 _CLEAR_OF_CROWNS = 2
 _LEAST_DROP = 0.2  # of the drop that deep shade makes
@@ -172,13 +180,15 @@ def _unfit(tally, k, match, level, own, about):
     """(h, w) bool: the cells where another date, said to show what the base shades, shows something else.
 
     It is unfit where it is much darker than both the base's ``own`` shade, lightened, and the sunlit ground
-    ``about``, for then it lies in shade too; and where its colour is far from both, as a crown's is.
+    ``about``, for then it lies in shade too; and where its colour is far from both, as a crown's is. What
+    would be much brighter than anything about, lightened, lies in no deep shade, and tells nothing.
     """
     if own is None:
         return np.zeros(tally.shape, bool)
     shown = tally.uncovered[k]
     matched = match.apply(np.rint(shown.mean()).astype(np.uint8)) + level
     known = (tally.shade.count >= 0.5 * tally.pixels) & (shown.count > 0)
+    known &= own.mean(axis=2) < _TOO_BRIGHT * about.mean(axis=2)
     darker = matched.mean(axis=2) < _DIM * np.minimum(own.mean(axis=2), about.mean(axis=2))
     far = np.minimum(_apart(matched, own), _apart(matched, about)) > _STRANGE
     return known & (darker | far)
@@ -236,6 +246,13 @@ def _is_shade(lit, dark, light, deep):
     return (drop > _LEAST_DROP) & (middle[spots] > 2 * _LEAST_DROP)
 
 
+def _gaps(own, about):
+    """Which cells, lightened, are much brighter than those beside them and than what lies about: a gap
+    between two shadows, (h, w) bool."""
+    bright = own.mean(axis=2)
+    return bright > _TOO_BRIGHT * np.maximum(median_filter(bright, 3), about.mean(axis=2))
+
+
 def _shown_in_the_sun(colours, lit, sunny):
     """Which cells would have, in the sun, a colour that something has there: dark turf, lightened as if it
     lay in shade, has not, (h, w) bool. lit: (h, w, 3) what the cells show in the sun, sunny: how well that is
@@ -273,7 +290,7 @@ def _light(tally, matches, levels, black, sunny, about, plain):
         return None, about
     own = light.lit(dark)
     strange = full & ~_shown_in_the_sun(own, tally.seen.mean(), sunny)
-    deep &= ~strange
+    deep &= ~strange & ~_gaps(np.where(full[..., None], own, about), about)
     deep &= _is_shade(about, dark, light, deep)
     # A dark slope taken for shade comes out brighter than anything about.
     better = by_another & (~deep | (_apart(shown, about) < _MUCH_NEARER * _apart(own, about)))

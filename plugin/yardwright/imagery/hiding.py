@@ -150,6 +150,9 @@ class _Broad:
         likes, thin, nowhere_lit = self.likeness(looks.turfs, stands, cloudy, reaches)
         if looks.waters is not None:
             self._add_shade_on_water(likes, thin, looks.waters, stands, cloudy)
+        lips = self.lips(looks.turfs)
+        for one in (*likes, *thin):
+            one[lips & (one < shade.USUAL)] = 0
         masks = []
         for k, dark in enumerate(self._shades(likes, thin, looks.turfs, reaches, nowhere_lit)):
             mask = np.zeros(stands.shape, np.uint8)
@@ -190,6 +193,15 @@ class _Broad:
             [(mean_about(shade.redness(p), 3) > _BRICK) | ~s for p, s in zip(self.pictures, self.seen)]
         )
 
+    def lips(self, turfs):
+        """The margins of sand, (h, w) bool: slopes that each date's sun lights otherwise, so that only what
+        is plainly shade is shade there."""
+        made = [
+            shade.lips(b, shade.blueness(p), turf, self.gsd, self.ground.open)
+            for b, p, turf in zip(self.bright, self.pictures, turfs)
+        ]
+        return np.logical_or.reduce(made)
+
     def waters(self):
         """How bright the drawn water is on each date, matched: a tuple, or None for too little of it."""
         water = self.ground.water
@@ -204,8 +216,9 @@ class _Broad:
         )
 
     def _add_shade_on_water(self, likes, thin, waters, stands, cloudy):
-        """Set in ``likes`` and ``thin``, in place, how much each date looks like shade on drawn water: darker than another
-        shows it, each beside how bright water is on it. By itself water is too dark and blue to tell."""
+        """Set in ``likes`` and ``thin``, in place, how much each date looks like shade on drawn water: darker
+        than another shows it, each beside how bright water is on it. By itself water is too dark and blue to
+        tell."""
         seen = [s & ~c & ~stands & self.ground.water for s, c in zip(self.seen, cloudy)]
         levels = [shade.brightness(p) - level for p, level in zip(self.matched, waters)]
         top = np.maximum.reduce([np.where(s, level, -np.inf) for s, level in zip(seen, levels)])

@@ -10,9 +10,13 @@ from .patches import mean_about
 _LUMA = np.array([0.3, 0.55, 0.15], np.float32)
 _LEAST_PAIRS = 12
 _WIDE = 0.4  # of the logarithm of what shade leaves, about one kind of shade
-_USUAL, _STRAYS = np.log(0.4), 0.4  # what shade leaves under a clear sky, and how far that strays (from memory)
+_USUAL, _STRAYS = (
+    np.log(0.4),
+    0.4,
+)  # what shade leaves under a clear sky, and how far that strays (from memory)
 TEXTURE_CELL = 8
-_GRAIN = 5  # pixels over which grain is told from texture
+_GRAIN = 7  # pixels over which grain is told from texture
+_ROUGHER = 1.5  # the grain of turf beside that of the smoothest ground
 _ALL_SHADE = (0.95, 0.8)  # at the edge of a shade, and well within it
 
 
@@ -91,6 +95,8 @@ def lightened(picture, depth, light, noise):
     """
     made = light.lit(picture, depth)
     left = 1 - (1 - light.gain.mean()) * depth
+    # What of it was measured is where the picture is smoothest.
+    noise = _ROUGHER * noise
     grain = (noise / left) ** 2 - noise**2
     middle = mean_about(made, _GRAIN)
     # Texture is one of brightness; what differs in colour from pixel to pixel is grain.

@@ -19,10 +19,9 @@ _LOWEST, _HIGHEST, _LEAST_FALL, _LEAST_SHARE = 0.22, 0.3, 10.0, 0.001
 _LOWEST_IN_REACH = 0.16
 _FEW = 200
 _LEAST_M2 = 1.5
-_THIN_CELLS = 2
-_WEAKER, _PENUMBRA, _CORE_SHARE = 0.6, 0.45, 0.25
+_THIN, _WEAKER, _PENUMBRA, _CORE_SHARE = 0.7, 0.6, 0.45, 0.25
 _REACH_MOST_M = 60.0
-_SAND, _BUNKER_M = 0.35, 4.0
+_SAND, _BUNKER_M, _LIP_M = 0.35, 4.0, 2.0
 _REACHED, _MOSTLY = 0.2, 0.5  # shares of a part
 _BROAD_SHADOW_M = 3.0  # a car's is narrower
 
@@ -111,7 +110,9 @@ def threshold_of(like, sun_known):
     fall = max(math.log(near / far) / 0.06, _LEAST_FALL) if near > far > 0 else _LEAST_FALL
     expected = share[2] * np.exp(-fall * (middles - middles[2]))
     smooth = gaussian_filter(share, 1.0)
-    apart = np.flatnonzero((middles >= (_LOWEST_IN_REACH if sun_known else _LOWEST)) & (smooth > 2.5 * expected))
+    apart = np.flatnonzero(
+        (middles >= (_LOWEST_IN_REACH if sun_known else _LOWEST)) & (smooth > 2.5 * expected)
+    )
     if not len(apart):
         return None
     first = apart[0]
@@ -187,12 +188,28 @@ def _on_sand(bright, blue, sand, gsd, seen, sandy):
     """How much like shaded sand each place beside lit sand looks. The margin of a bunker is a mixture of sand
     and turf and no bluer than sand."""
     level, tint = sand
-    lit = seen & (bright > level - 0.2) & (np.abs(blue - tint) < 0.15)
+    lit = seen & _lit_sand(bright, blue, sand)
     beside = grown(opened(lit, 1), max(1, round(_BUNKER_M / gsd))) & seen
     beside &= (blue > tint + 0.06) & (bright < level - 0.25)
     if sandy is not None:
         beside &= sandy
     return np.where(beside, likeness(level - bright, blue - tint), 0)
+
+
+def lips(bright, blue, turf, gsd, sandy=None):
+    """The margins of lit sand, (h, w) bool: slopes that each date's sun lights otherwise. sandy: as for
+    ``by_itself``."""
+    if turf.sand is None:
+        return np.zeros(bright.shape, bool)
+    lit = opened(_lit_sand(bright, blue, turf.sand), 1)
+    if sandy is not None:
+        lit &= sandy
+    return grown(lit, max(1, round(_LIP_M / gsd)))
+
+
+def _lit_sand(bright, blue, sand):
+    level, tint = sand
+    return (bright > level - 0.2) & (np.abs(blue - tint) < 0.15)
 
 
 def _smooth_where(plane, where, step, sigma, otherwise):
@@ -216,21 +233,20 @@ def outlined(like, thin, threshold, gsd, more_likely):
     """
     fine = gsd < 0.8
     soft, softer = (mean_about(like, 3), mean_about(thin, 3)) if fine else (like, thin)
-    plainly = threshold
 
-    def over(part):
-        return (soft > part * plainly) | opened(softer > part * threshold, _THIN_CELLS if fine else 1)
+    def broad_over(part):
+        return (soft > part * threshold) | opened(softer > part * threshold, 2 if fine else 1)
 
-    core = soft > plainly
+    core = soft > threshold
     if fine:
         core = opened(core, 1)
-    core |= opened(softer > threshold, _THIN_CELLS if fine else 1)
+    core |= opened(softer > _THIN * threshold, 2 if fine else 1)
     if more_likely is not None:
         core = _with_weaker(core & (more_likely | (soft > 1.25 * threshold)), core)
-    core = _with_weaker(core, over(_WEAKER))
+    core = _with_weaker(core, broad_over(_WEAKER))
     least = max(3, int(_LEAST_M2 / gsd**2))
     core = holding(core, core, least)
-    edge = (like > _PENUMBRA * plainly) | over(_PENUMBRA)
+    edge = (like > _PENUMBRA * threshold) | broad_over(_PENUMBRA)
     reach = max(1, round(1.2 / gsd))
     return core | (grown(core, reach) & edge)
 
@@ -255,8 +271,8 @@ def thrown(masks, reaches, nowhere_lit, gsd):
     makes the same thing throw, as a house, it stays. Of a narrow one out of reach only what another date
     shows in the sun stays: the rest is the thing itself, a dark car.
 
-    masks: [(h, w) bool, ...]. reaches: of each date, see ``in_reach``. nowhere_lit: (h, w) bool, where no date
-    shows lit ground. gsd: metres a pixel.
+    masks: [(h, w) bool, ...]. reaches: of each date, see ``in_reach``. nowhere_lit: (h, w) bool, where no
+    date shows lit ground. gsd: metres a pixel.
     """
     parts = [_Parts(mask) for mask in masks]
     width = max(1, round(_BROAD_SHADOW_M / 2 / gsd))
