@@ -14,6 +14,7 @@ from yardwright.imagery.colours import lab, light
 from yardwright.imagery.edges import best_path, outward, signed_area, spaced, trace
 from yardwright.imagery.outline import SOUGHT, outline
 from yardwright.imagery.regions import drawn, without_stripes
+from yardwright.imagery.slopes import evenly_lit
 from yardwright.model.errors import YardwrightError
 from yardwright.model.geometry import map_points
 from yardwright.model.kinds import BY_NAME, OUTLINED
@@ -142,6 +143,25 @@ def test_the_margin_is_found_between_the_pixels(kind, colour, radius, within):
     away = [truth.exterior.distance(Point(point)) for point in found.exterior.coords]
     assert np.median(away) < within  # metres; a pixel is 0.25
     assert made.remark == "" and made.sharpness > 0.6 and not made.doubtful.any()
+
+
+def on_slopes(picture, area, towards, gsd=0.25):
+    """The picture with the slopes about a flat top of so many metres lit: by a share of ``towards``, (x, y),
+    that goes with the way they face, over about a metre on either side of the margin."""
+    inside = drawn(np.asarray(area.exterior.coords)[:-1] / gsd, picture.shape[:2]).astype(float)
+    down, right = np.gradient(ndimage.gaussian_filter(inside, 0.9 / gsd), gsd)
+    light = 1 - 2.2 * (right * towards[0] + down * towards[1])
+    return np.clip(picture * light[..., None], 0, 255).astype(np.uint8)
+
+
+@pytest.mark.parametrize("towards", [(0.25, 0.15), (-0.2, 0.25), (0.0, -0.3)])
+def test_the_margin_of_a_tee_lies_on_its_slopes_wherever_the_sun_stands(towards):
+    tee = Polygon([(38, 40), (50, 37), (52, 46), (40, 49)]).buffer(1.5)
+    flat = painted([(tee.buffer(2.6), (88, 116, 58)), (tee, (106, 141, 74))], ground=(96, 112, 62))
+    made = outline(on_slopes(flat, tee, towards), (185, 172), "tee", 0.25)
+    assert overlap(Polygon(made.ring * 0.25), tee) > 0.94
+    aside = np.array(Polygon(made.ring * 0.25).centroid.coords[0]) - np.array(tee.centroid.coords[0])
+    assert np.hypot(*aside) < 0.15  # metres; by the colours alone it lies towards the sun
 
 
 def test_the_hole_of_a_pin_is_closed():
@@ -296,7 +316,9 @@ def test_a_pond_of_the_sample_is_outlined_and_a_brook_declined():
         ("bunker", "SUMMER", 6, 0.96, 0.9),
         ("bunker", "AUTUMN", 6, 0.95, 0.8),
         ("green", "SUMMER", 3, 0.93, 0.7),
-        ("tee", "SUMMER", 8, 0.85, 0.5),
+        ("tee", "SUMMER", 8, 0.95, 0.9),
+        ("tee", "AUTUMN", 8, 0.92, 0.75),
+        ("tee", "SPRING", 8, 0.93, 0.9),
     ],
 )
 def test_outlines_agree_with_the_sample_course(kind, season, every, median, well):
@@ -334,6 +356,13 @@ def test_outward_points_out_of_a_ring_however_it_runs(radius, bend, back):
     ring = ring[::-1] if back else ring
     area = Polygon(ring)
     assert not any(area.contains(Point(place)) for place in ring + 0.01 * radius * outward(ring))
+
+
+def test_light_that_fades_leaves_colours_of_even_light_alike():
+    full = light(np.array([[[106, 141, 74]]], dtype=np.uint8))
+    shown = evenly_lit(lab(np.concatenate([full, 0.8 * full, 0.6 * full], axis=1)))
+    assert np.ptp(shown[0, :, 1:], axis=0) == pytest.approx(0, abs=0.05)
+    assert np.ptp(shown[0, :, 0]) > 5
 
 
 def test_points_are_evenly_spaced():

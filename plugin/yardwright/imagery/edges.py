@@ -112,23 +112,28 @@ def best_path(gains, most, stiffness):
     From row to row, and from the last to the first, a path moves at most ``most`` places; a move of k costs
     ``stiffness * k * k``.
     """
-    n, m = gains.shape
+    return best_paths(gains[None], most, stiffness)[0]
+
+
+def best_paths(gains, most, stiffness):
+    """The best path of each of k gains (k, n, m) at once: (k, n) of int; see ``best_path``."""
+    count, n, m = gains.shape
     # Walked twice: the first round forgets where it began, the second is closed.
-    doubled = np.concatenate([gains, gains])
     moves = np.arange(-most, most + 1)
     costs = stiffness * moves.astype(float) ** 2
-    came = np.zeros((2 * n, m), dtype=np.int16)
-    total = doubled[0].copy()
-    padded = np.full(m + 2 * most, -np.inf)
+    came = np.zeros((2 * n, count, m), dtype=np.int16)
+    total = gains[:, 0].astype(float)
+    padded = np.full((count, m + 2 * most), -np.inf)
     for row in range(1, 2 * n):
-        padded[most : most + m] = total
-        options = np.stack([padded[k : k + m] - costs[k] for k in range(2 * most + 1)])
+        padded[:, most : most + m] = total
+        options = np.stack([padded[:, k : k + m] - costs[k] for k in range(2 * most + 1)])
         choice = options.argmax(axis=0)
         came[row] = moves[choice]
-        total = options[choice, np.arange(m)] + doubled[row]
-    path = np.empty(2 * n, dtype=int)
-    path[-1] = int(total.argmax())
+        total = options.max(axis=0) + gains[:, row % n]
+    each = np.arange(count)
+    paths = np.empty((count, 2 * n), dtype=int)
+    paths[:, -1] = total.argmax(axis=1)
     for row in range(2 * n - 1, 0, -1):
-        path[row - 1] = path[row] + came[row, path[row]]
+        paths[:, row - 1] = paths[:, row] + came[row, each, paths[:, row]]
     half = n // 2
-    return np.concatenate([path[n : n + half], path[half:n]])
+    return np.concatenate([paths[:, n : n + half], paths[:, half:n]], axis=1)

@@ -13,30 +13,24 @@ from shapely.geometry import Point, Polygon, box
 
 from ..model.errors import YardwrightError
 from ..model.words import say
+from .areas import colours, how_likely, searched
 from .colours import lab, light
-from .edges import best_path, length, outward, sample, smoothed, spaced
-from .regions import (
-    at_levels,
-    drawn,
-    evened,
-    grain,
-    judged,
-    seen_at,
-    shares,
-    sides,
-    unlike,
-    unlike_in_shade,
-    without_stripes,
-)
+from .edges import best_path, length, outward, sample, signed_area, smoothed, spaced
+from .regions import drawn, seen_at, sides, without_stripes
+from .slopes import evenly_lit, placed, settled
 
-_COARSE = 280
-"""Pixels along the longer side of the picture in which areas are sought."""
-_PLAIN_ENOUGH = 0.75
-"""With a worth of so much, sand is not looked for from beside the click."""
 _STANDS_OUT = 2.8
 """The contrast across a margin in that of like lines within it, below which it is taken for chance: outlines
 in mere grain come to 2.75 at most, margins on aerial images to 3.1 at least (measured, tests/imagery)."""
 _LEAST_SHARPNESS = 0.35
+_PROPOSED = 4
+"""So many unlike areas, and of their rough margins so many, are followed up for a margin on slopes."""
+_WELL_EXPLAINED = 0.7
+"""With a worth below this a margin on slopes is sought from beside the click too."""
+_EXPLAINED = 0.55
+"""The worth below which a margin on slopes is not believed in: those in mere grain and on flat turf come to
+0.53 at most, those of tees on slopes to 0.57 to 0.83, but a part of one has come to 0.58 (measured on aerial
+images and on the sample course)."""
 _ROUGHER, _AS_ROUGH, _NARROW_M = 1.3, 0.55, 8.0
 """How rough water may be in the roughness of what lies round it, wide and narrow, and how wide narrow is.
 Ponds come to 0.42 at most, brooks to 0.63 and more, woods taken for water to 1.48 and more (measured on the
@@ -75,12 +69,13 @@ class Sought:
     shaded: bool = False
     even: bool = False
     whole: bool = False
+    raised: bool = False
 
 
 SOUGHT = {
     "green": Sought(110, 60, 500, 3000, 3.0, 2.5, 0.8, 0.6, 2.0, 1.15, mown=True, wide=4.0),
     "bunker": Sought(90, 4, 100, 4000, 6.0, 10.0, 1.0, 0.3, 0.4, 1.6, shaded=True),
-    "tee": Sought(90, 8, 120, 3000, 4.0, 2.5, 0.6, 0.5, 1.0, 1.3, wide=2.0),
+    "tee": Sought(90, 8, 120, 3000, 4.0, 2.5, 0.6, 0.5, 1.0, 1.3, wide=2.0, raised=True),
     "penalty_area": Sought(320, 30, 3000, 60000, 12.0, 6.0, 1.0, 0.5, 1.0, 1.6, even=True),
     "fairway": Sought(420, 200, 8000, 80000, 5.0, 2.5, 0.6, 0.8, 3.0, 1.6, mown=True),
     "apron": Sought(130, 30, 900, 5000, 3.0, 2.5, 0.6, 0.6, 0.5, 1.3, whole=True),
@@ -120,14 +115,18 @@ def outline(pixels, point, kind, gsd_m):
             say("Choose a place that the image covers, or another image."),
         )
     amounts = light(pixels)
-    found = _best_area(amounts, seen, (row - top, column - left), sought, gsd_m)
-    if found is None:
+    search, factor, reduced = searched(amounts, seen, (row - top, column - left), sought, gsd_m)
+    best = search.best()
+    if best is None:
         raise _no_margin()
-    ring, shaded = found
-    ring = _sound(_refined(amounts, ring, sought, gsd_m), seen.shape, (point[0] - left, point[1] - top))
+    place = (point[0] - left, point[1] - top)
+    whole = search.with_shade(best, reduced) if sought.shaded else best
+    raised = _on_its_slopes(amounts, seen, search, factor, place, gsd_m) if sought.raised else None
+    ring = _refined(amounts, whole.ring * factor, sought, gsd_m) if raised is None else raised
+    ring = _sound(ring, seen.shape, place)
     if ring is None:
         raise _no_margin()
-    told = _told(amounts, seen, ring, sought, gsd_m, shaded)
+    told = _told(amounts, seen, ring, sought, gsd_m, shaded=whole is not best, explained=raised is not None)
     return Outline(told.ring + np.array([left, top], dtype=float), told.doubtful, told.sharpness, told.remark)
 
 
@@ -136,162 +135,6 @@ def _no_margin():
         say("No margin can be seen round this place."),
         say("Click well inside it, take an image in which it stands out, or draw it by hand."),
     )
-
-
-def _colours(amounts, sought):
-    return lab(amounts) * np.array([sought.brightness, 1.0, 1.0], dtype=np.float32)
-
-
-# --- the area ------------------------------------------------------------------------------------------
-
-
-def _best_area(amounts, seen, click, sought, gsd_m):
-    """``(margin, whether part lies in the shade)`` of the area that is best set off; None where none is.
-
-    margin: (n, 2) in the picture's pixels.
-    """
-    factor = -(-max(seen.shape) // _COARSE)
-    amounts = _reduced(amounts, factor)
-    seen = _reduced(seen[..., None].astype(np.float32), factor)[..., 0] > 0.5
-    click = tuple(min(at // factor, size - 1) for at, size in zip(click, seen.shape))
-    search = _Search(_colours(amounts, sought), seen, click, sought, gsd_m * factor)
-    search.look_from(click)
-    if sought.shaded and search.worth() < _PLAIN_ENOUGH:
-        for place in search.beside():
-            search.look_from(place)
-    for _ in range(2):
-        search.look_closer()
-    best = search.best()
-    if best is None:
-        return None
-    whole = search.with_shade(best, amounts) if sought.shaded else best
-    return whole.ring * factor, whole is not best
-
-
-def _reduced(image, factor):
-    """The image (h, w, k) with squares of ``factor`` pixels drawn together."""
-    if factor == 1:
-        return image
-    h, w, k = image.shape
-    padded = np.pad(image, ((0, -h % factor), (0, -w % factor), (0, 0)), mode="edge")
-    squares = padded.reshape(padded.shape[0] // factor, factor, padded.shape[1] // factor, factor, k)
-    return squares.mean(axis=(1, 3))
-
-
-class _Search:
-    """Areas found round a click so far and what each is worth: ``found``, a list of (worth, Candidate).
-
-    image: (h, w, 3) colours. seen: (h, w) of bool. click: row and column. pixel: metres.
-    """
-
-    def __init__(self, image, seen, click, sought, pixel):
-        blurred = ndimage.gaussian_filter(image, (0.8, 0.8, 0))
-        self.image = evened(blurred, 20, 3 * grain(blurred))
-        self.seen, self.click, self.sought, self.pixel = seen, click, sought, pixel
-        self.found = []
-
-    def look_from(self, place):
-        """Propose areas that hold the click, by the colour at a place and by the edges round the click."""
-        spot = self._spot(place)
-        usual = np.median(self.image[spot], axis=0)
-        costs = [np.sqrt(((self.image - usual) ** 2).sum(axis=-1))]
-        if place == self.click:
-            blur = max(1.0, 0.5 * self.sought.blur / self.pixel)
-            steps = [ndimage.gaussian_gradient_magnitude(self.image[..., k], blur) for k in range(3)]
-            costs.append(np.sqrt(sum(step * step for step in steps)))
-        for cost in costs:
-            cost[~self.seen] = np.inf
-            cost[spot] = 0.0
-            self._propose(cost, shares(cost, self.sought.least / self.pixel**2))
-
-    def beside(self):
-        """Places next to the click: it may lie in a shaded corner of its thing."""
-        away = max(2.0, 4.0 * self.sought.blur / self.pixel)
-        h, w = self.seen.shape
-        for turn in np.arange(6) * np.pi / 3:
-            row = int(round(self.click[0] + away * np.sin(turn)))
-            column = int(round(self.click[1] + away * np.cos(turn)))
-            if 0 <= row < h and 0 <= column < w and self.seen[row, column]:
-                yield row, column
-
-    def look_closer(self):
-        """Propose areas that look like the best so far and unlike what lies round it."""
-        best = self.best()
-        if best is None:
-            return
-        if self.sought.mown:
-            self.image = without_stripes(self.image, best.area, self.pixel)
-        far = max(4.0 / self.pixel, 0.5 * np.sqrt(best.area.sum() / np.pi))
-        cost = unlike(self.image, best.area, self.seen, 0.7 * self.sought.blur / self.pixel, far)
-        if cost is not None:
-            cost = ndimage.gaussian_filter(cost, self.sought.blur / self.pixel)
-            cost[~self.seen] = np.inf
-            self._propose(cost, np.linspace(-1.5, 1.5, 9))
-        if self.sought.mown:
-            self.look_from(self.click)
-
-    def with_shade(self, best, amounts):
-        """The Candidate with what of its thing lies in the shade of a tree; ``best`` itself where nothing
-        does.
-
-        A shadow's edge is plainer than most margins, so that the lit part alone is set off best. amounts:
-        light, (h, w, 3).
-        """
-        lit_alone, self.found = self.found, []
-        cost = ndimage.gaussian_filter(unlike_in_shade(amounts, np.median(amounts[best.area], axis=0)), 0.8)
-        cost[best.area] = 0.0
-        cost[~self.seen] = np.inf
-        self._propose(cost, np.array([0.02, 0.05, 0.1, 0.15, 0.2, 0.3, 0.4]))
-        worth, whole = max(self.found, key=lambda one: one[0], default=(0.0, best))
-        self.found = lit_alone
-        more = whole.area.sum() / best.area.sum()
-        bends = [length(one.ring) / np.sqrt(one.area.sum()) for one in (whole, best)]
-        if worth > 0.6 * self.worth() and 1.08 < more < 4.0 and bends[0] < 1.1 * bends[1]:
-            return whole
-        return best
-
-    def worth(self):
-        """What the best is worth, 0 to 1."""
-        return max((worth for worth, _ in self.found), default=0.0)
-
-    def best(self):
-        """The Candidate worth most, None of none; a much smaller one instead that is worth nearly as much.
-
-        Two bunkers side by side are set off as well as one of them.
-        """
-        if not self.found:
-            return None
-        worth, best = max(self.found, key=lambda one: one[0])
-        smaller = [
-            (value, one)
-            for value, one in self.found
-            if value >= 0.95 * worth and one.area.sum() < 0.7 * best.area.sum()
-        ]
-        return max(smaller, key=lambda one: one[0])[1] if smaller else best
-
-    def _spot(self, place):
-        h, w = self.seen.shape
-        down, right = np.ogrid[:h, :w]
-        radius = max(1.5, 1.2 * self.sought.blur / self.pixel)
-        return ((down - place[0]) ** 2 + (right - place[1]) ** 2 <= radius**2) & self.seen
-
-    def _propose(self, cost, levels):
-        sought, pixel = self.sought, self.pixel
-        cost[self.click] = cost.min()
-        least, most = sought.least / pixel**2, sought.most / pixel**2
-        half_width = max(1.5, 1.5 * sought.blur / pixel)
-        collar = 3.0 / pixel if sought.wide else None
-        for area in at_levels(cost, levels, self.click, least, most, max(1.0, sought.thin / pixel)):
-            one = judged(area, self.image, half_width, sought.plain, collar)
-            self.found.append((one.score * _likely(one, pixel, sought), one))
-
-
-def _likely(candidate, pixel, sought):
-    """How likely a thing of the kind is as large and as bent, 1 for the usual."""
-    size = candidate.area.sum()
-    away = np.log(size * pixel**2 / sought.usual) / np.log(sought.spread)
-    bends = length(candidate.ring) / np.sqrt(4 * np.pi * size) / sought.bends
-    return float(np.exp(-0.3 * away * away - max(0.0, bends - 1.0)))
 
 
 # --- its margin ----------------------------------------------------------------------------------------
@@ -304,7 +147,7 @@ m."""
 
 def _refined(amounts, ring, sought, pixel):
     """A margin moved to where the colours change most across it."""
-    image = ndimage.gaussian_filter(_colours(amounts, sought), (0.7, 0.7, 0))
+    image = ndimage.gaussian_filter(colours(amounts, sought), (0.7, 0.7, 0))
     if sought.mown:
         image = without_stripes(image, drawn(ring, image.shape[:2]), pixel)
     if sought.wide:
@@ -318,6 +161,37 @@ def _refined(amounts, ring, sought, pixel):
         ring = _steepest(image, ring, _FAR, sought, pixel)
     step = max(1.2, 0.4 / pixel)
     return smoothed(spaced(ring, step), 1.5 * sought.blur / pixel / step)
+
+
+def _on_its_slopes(amounts, seen, search, factor, place, pixel):
+    """The margin (n, 2) of what is raised on slopes, that of all areas proposed which is best explained.
+
+    None where none is explained well: where the ground is flat, or the margin runs out of the picture. place:
+    (column, row) of the click. pixel: metres.
+    """
+    image = evenly_lit(ndimage.gaussian_filter(lab(amounts), (0.5, 0.5, 0)))
+    found = _best_explained(image, search, factor, place, pixel)
+    if found.worth < _WELL_EXPLAINED:
+        search.look_beside()
+        found = _best_explained(image, search, factor, place, pixel)
+    whole = _framed(_room(seen), found.ring).mean() <= _FRAMED_TOLD
+    return found.ring if found.worth >= _EXPLAINED and whole else None
+
+
+def _best_explained(image, search, factor, place, pixel):
+    """The Margin on slopes that a step of colour fits best."""
+    sought = search.sought
+    rings = [one.ring * factor for one in search.unlike_ones(_PROPOSED)]
+    rings.append(np.asarray(Polygon(search.best().ring * factor).convex_hull.exterior.coords)[:-1])
+    rough = [each for ring in rings for each in placed(image, ring, pixel, sought.plain)]
+    rough.sort(key=lambda one: -one.fits * _likely(one.ring, sought, pixel))
+    ends = [settled(image, one, pixel, sought.plain) for one in rough[:_PROPOSED]]
+    holding = [end for end in ends if Polygon(end.ring).buffer(0).contains(Point(place))] or ends
+    return max(holding, key=lambda end: end.fits * _likely(end.ring, sought, pixel))
+
+
+def _likely(ring, sought, pixel):
+    return how_likely(max(abs(signed_area(ring)), 1.0) * pixel**2, length(ring) * pixel, sought)
 
 
 def _steepest(image, ring, passes, sought, pixel):
@@ -411,20 +285,20 @@ def _sound(ring, shape, point):
     return None
 
 
-def _told(amounts, seen, ring, sought, pixel, shaded):
-    """The Outline of a margin that has been found. Raises YardwrightError when it may be mere chance."""
-    image = ndimage.gaussian_filter(_colours(amounts, sought), (0.7, 0.7, 0))
+def _told(amounts, seen, ring, sought, pixel, shaded, explained):
+    """The Outline of a margin that has been found. Raises YardwrightError when it may be mere chance.
+
+    shaded: whether part of it lies in the shade. explained: whether a step of colour explains it as it does
+    not explain mere chance.
+    """
+    image = ndimage.gaussian_filter(colours(amounts, sought), (0.7, 0.7, 0))
     ring = spaced(ring, max(1.0, 0.3 / pixel))
     half_width = max(1.5, 1.5 * sought.blur / pixel)
-    room = ndimage.distance_transform_edt(np.pad(seen, 1))[1:-1, 1:-1]
-    framed = sample(room[..., None], ring)[:, 0] < 2.5
+    room = _room(seen)
+    framed = _framed(room, ring)
     contrast = _contrast(image, ring, half_width)
-    within = [
-        _contrast(image, ring - k * half_width * outward(ring, 2), half_width) for k in (2.5, 3.25, 4.0)
-    ]
-    chance = (
-        float(np.median(np.concatenate([one[~framed] for one in within]))) if not framed.all() else np.inf
-    )
+    # What slopes change within a margin is no chance.
+    chance = 0.0 if explained else _by_chance(image, ring, half_width, ~framed)
     sharpness = float(seen_at(np.where(framed, 0.0, contrast), sought.plain).mean())
     if sharpness < _LEAST_SHARPNESS or np.median(contrast[~framed]) < _STANDS_OUT * chance:
         raise _no_margin()
@@ -450,6 +324,16 @@ def _told(amounts, seen, ring, sought, pixel, shaded):
     return Outline(ring[kept], doubtful[kept], sharpness, " ".join(remarks))
 
 
+def _room(seen):
+    """How far each pixel lies from what the image does not show, pixels."""
+    return ndimage.distance_transform_edt(np.pad(seen, 1))[1:-1, 1:-1]
+
+
+def _framed(room, ring):
+    """Which points of a ring lie where the image ends."""
+    return sample(room[..., None], ring)[:, 0] < 2.5
+
+
 def _too_rough(image, room, ring, pixel):
     """Whether what lies within a margin is no open water.
 
@@ -470,6 +354,15 @@ def _roughness(image, seen, area, pixel):
     if not within.any() or not around.any():
         return np.inf
     return float(np.quantile(step[within], 0.9) / np.quantile(step[around], 0.9))
+
+
+def _by_chance(image, ring, half_width, shown):
+    """The usual contrast across lines within a margin that run along with it where it is ``shown``."""
+    if not shown.any():
+        return np.inf
+    away = outward(ring, 2)
+    lines = [_contrast(image, ring - k * half_width * away, half_width)[shown] for k in (2.5, 3.25, 4.0)]
+    return float(np.median(np.concatenate(lines)))
 
 
 def _contrast(image, ring, half_width):
