@@ -240,8 +240,8 @@ def outlined(like, thin, threshold, gsd, more_likely):
     core = soft > threshold
     if fine:
         core = opened(core, 1)
-    core |= opened(softer > _THIN * threshold, 2 if fine else 1)
     if more_likely is not None:
+        core |= opened(softer > _THIN * threshold, 2 if fine else 1)
         core = _with_weaker(core & (more_likely | (soft > 1.25 * threshold)), core)
     core = _with_weaker(core, broad_over(_WEAKER))
     least = max(3, int(_LEAST_M2 / gsd**2))
