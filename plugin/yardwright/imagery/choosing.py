@@ -301,13 +301,12 @@ def _light(tally, matches, levels, black, sunny, about, plain):
 
 
 def _shown_by_another(tally, matches, levels):
-    """``(what another date shows where the base hides the ground, and beside it (h, w, 3), where one does
-    (h, w) bool)``, in the base's colours."""
+    """``(what another date shows in the cells of which the base hides some (h, w, 3), where one does (h, w)
+    bool)``, in the base's colours."""
     colours, known = np.zeros((*tally.shape, 3), np.float32), np.zeros(tally.shape, bool)
-    near = tally.need > 0
     for k, (match, level) in enumerate(zip(matches, levels)):
         mean, count = tally.shown_by(k)
-        here = near & (count >= _SHOWN * tally.pixels) & (count > 0) & ~known
+        here = (tally.need > 0) & (count >= _SHOWN * tally.pixels) & (count > 0) & ~known
         colours[here] = (match.apply(np.rint(mean).astype(np.uint8)) + level)[here]
         known |= here
     return colours, known

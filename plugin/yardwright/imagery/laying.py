@@ -67,8 +67,7 @@ def lay(pictures, masks, asked, block, rules):
     source[..., 1][need & (pick == 0) & ~dark] = HIDDEN
     fade = _fade(stands, asked > 1, max(1, rules.ring // 2))
     if dark.any():
-        shown = [(mask == 0) & (k != 0) for k, mask in enumerate(masks)]
-        depth = _lighten(made, dark, fade, pictures, shown, block, rules)
+        depth = _lighten(made, dark, fade, pictures[1:], masks[1:], block, rules)
         source[..., 1][depth > _LIGHTER] = LIGHTENED
     if pick.any():
         _blend(made, source, pictures, pick, wanted, asked, fade, block, rules)
@@ -126,10 +125,10 @@ def _picked(masks, asked, zone, block, choices, pictures):
     return pick
 
 
-def _lighten(made, dark, fade, pictures, shown, block, rules):
+def _lighten(made, dark, fade, others, masks, block, rules):
     """Take the shade out of a picture, in place, where it is ``dark``, and out of its soft edge, as far as
-    ``fade`` lets; (h, w) how deep the shade was. shown: [(h, w) bool, ...], where each picture shows the
-    ground, to tell how far the edge reaches; none of the first."""
+    ``fade`` lets; (h, w) how deep the shade was. others, masks: of the other dates, to tell how far the edge
+    reaches."""
     choices = rules.choices
     soft = max(1, rules.ring // 6)
     rows, columns = _bounds(dark, rules.ring + 4)
@@ -141,7 +140,7 @@ def _lighten(made, dark, fade, pictures, shown, block, rules):
     lit = spread(choices.lit, inner, choices.size)
     depth = depth_of_shade(own, lit, choices.light, inside) * softened(grown(within, _FADES), soft)
     beyond = (depth > 0) & ~within
-    _limit(depth, own, beyond, [p[part] for p in pictures], [s[part] for s in shown], inner, rules)
+    _limit(depth, own, beyond, [one[part] for one in others], [one[part] for one in masks], inner, rules)
     depth *= fade[part]
     light = lightened(own, depth, choices.light, rules.noise)
     made[part][..., :3] = np.where((depth > 0)[..., None], np.clip(np.rint(light), 0, 255), own)
@@ -150,12 +149,12 @@ def _lighten(made, dark, fade, pictures, shown, block, rules):
     return whole
 
 
-def _limit(depth, own, beyond, pictures, shown, block, rules):
+def _limit(depth, own, beyond, others, masks, block, rules):
     """Let the shade be no deeper, in place, beyond its mask than another date bears out: at the lip of a
     bunker the smooth field of what the sun shows there is too bright."""
     even = smooth(own, 1)
-    for k, picture in enumerate(pictures):
-        rows, columns = np.nonzero(beyond & shown[k])
+    for k, (picture, mask) in enumerate(zip(others, masks), start=1):
+        rows, columns = np.nonzero(beyond & (mask == 0))
         if len(rows):
             lit = _in_base_colours(k, picture[rows, columns], block, rules, rows, columns)
             most = depth_beside(even[rows, columns], lit, rules.choices.light)

@@ -10,10 +10,8 @@ from .patches import mean_about
 _LUMA = np.array([0.3, 0.55, 0.15], np.float32)
 _LEAST_PAIRS = 12
 _WIDE = 0.4  # of the logarithm of what shade leaves, about one kind of shade
-_USUAL, _STRAYS = (
-    np.log(0.4),
-    0.4,
-)  # what shade leaves under a clear sky, and how far that strays (from memory)
+_USUAL = np.log(0.4)  # the logarithm of what shade leaves under a clear sky (from memory)
+_STRAYS = 0.4
 TEXTURE_CELL = 8
 _GRAIN = 7  # pixels over which grain is told from texture
 _ROUGHER = 1.5  # the grain of turf beside that of the smoothest ground

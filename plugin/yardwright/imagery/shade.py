@@ -19,6 +19,7 @@ _LOWEST, _HIGHEST, _LEAST_FALL, _LEAST_SHARE = 0.22, 0.3, 10.0, 0.001
 _LOWEST_IN_REACH = 0.16
 _FEW = 200
 _LEAST_M2 = 1.5
+_OF_THIN = (0.7, 1.5)  # the shade of a crown without leaves is hardly bluer
 _THIN, _WEAKER, _PENUMBRA, _CORE_SHARE = 0.7, 0.6, 0.45, 0.25
 _REACH_MOST_M = 60.0
 _SAND, _BUNKER_M, _LIP_M = 0.35, 4.0, 2.0
@@ -148,22 +149,15 @@ def by_comparison(bright, bluer, seen, reaches):
         if reach is None:
             thin.append(likes[-1])
         else:
-            thin.append(np.where(s & reach, np.maximum(likes[-1], _thin_likeness(darker, lift)), likes[-1]))
+            weak = likeness(darker, lift, *_OF_THIN)
+            thin.append(np.where(s & reach, np.maximum(likes[-1], weak), likes[-1]))
     return likes, thin, which
 
 
-def likeness(darker, bluer):
+def likeness(darker, bluer, least=0.3, rise=3.5):
     """How much like shade: how much darker, and that the more the bluer too; what is not bluer may be another
-    crop or wet ground."""
-    weight = np.clip(0.3 + 3.5 * bluer, 0.1, 1.25)
-    weight *= np.clip(darker, 0, None)
-    return weight
-
-
-def _thin_likeness(darker, bluer):
-    """The same where shade is likelier than another crop: thin shade, of a crown without leaves, is hardly
-    bluer."""
-    weight = np.clip(0.7 + 1.5 * bluer, 0.1, 1.25)
+    crop or wet ground. least, rise: the weight of what is no bluer, and how that rises."""
+    weight = np.clip(least + rise * bluer, 0.1, 1.25)
     weight *= np.clip(darker, 0, None)
     return weight
 
@@ -253,13 +247,7 @@ def outlined(like, thin, threshold, gsd, more_likely):
 
 def _with_weaker(core, weaker):
     """The parts of a weaker mask of which a good share is core: a shadow that hovers about the threshold."""
-    parts, many = label(weaker | core, np.ones((3, 3), bool))
-    if not many:
-        return core
-    size = np.bincount(parts.ravel(), minlength=many + 1)
-    kept = np.bincount(parts[core], minlength=many + 1) > _CORE_SHARE * size
-    kept[0] = False
-    return core | kept.take(parts)
+    return core | _Parts(weaker | core).with_more_than(_CORE_SHARE, core)
 
 
 def thrown(masks, reaches, nowhere_lit, gsd):
@@ -276,7 +264,9 @@ def thrown(masks, reaches, nowhere_lit, gsd):
     """
     parts = [_Parts(mask) for mask in masks]
     width = max(1, round(_BROAD_SHADOW_M / 2 / gsd))
-    broad = np.logical_or.reduce([one.holding(opened(one.mask & ~nowhere_lit, width)) for one in parts])
+    broad = np.logical_or.reduce(
+        [one.with_more_than(0, opened(one.mask & ~nowhere_lit, width)) for one in parts]
+    )
     return [
         mask if reach is None else one.thrown(reach, nowhere_lit, broad)
         for mask, one, reach in zip(masks, parts, reaches)
@@ -295,9 +285,9 @@ class _Parts:
         """Of each part the share that lies in another mask; the first is what lies in none."""
         return np.bincount(self.named[self.mask & of], minlength=self.many + 1) / np.maximum(self.size, 1)
 
-    def holding(self, seed):
-        """(h, w) bool, the parts that hold a seed."""
-        return self.mask & (self.share(seed) > 0).take(self.named)
+    def with_more_than(self, share, of):
+        """(h, w) bool, the parts of which more lies in another mask."""
+        return self.mask & (self.share(of) > share).take(self.named)
 
     def thrown(self, reach, nowhere_lit, broad):
         kept = (self.share(reach) > _REACHED) | (self.share(broad) > _MOSTLY)
