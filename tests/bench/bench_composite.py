@@ -33,6 +33,7 @@ CRS = "EPSG:32630"
 RATIO, MEMORY_MB = 6.0, 1000
 ROUNDS = 3
 MOVES = (Move(), Move(0.31, -0.22), Move(-0.4, 0.13))
+HOURS = (("2024-05-12", "10:20"), ("2024-09-20", "13:30"), ("2024-06-20", "06:10"))  # as the shadows fall
 
 
 def grid_of():
@@ -102,8 +103,8 @@ def make_images(folder, side):
 
 def dates_of(folder, side):
     return [
-        Date(f"date {k}", os.path.join(folder, f"date_{k}_{side}.tif"), move=move, print_allowed=True)
-        for k, move in enumerate(MOVES)
+        Date(f"date {k}", os.path.join(folder, f"date_{k}_{side}.tif"), "", (), move, *hour)
+        for k, (move, hour) in enumerate(zip(MOVES, HOURS))
     ]
 
 

@@ -24,8 +24,7 @@ def standing(rough, pale, gsd, woods=None, open_ground=None):
 
     A crown is rough on every date, the margin of a shadow on its own one only.
     """
-    ordered = np.sort(np.stack(rough), axis=0)
-    most = ordered[(len(rough) - 1) // 2]
+    most = _middle(rough)
     most[grown(pale, max(1, round(2.0 / gsd)))] = 0
     # Over five metres other margins are too narrow to count.
     most = mean_about(most, max(3, round(5.0 / gsd)))
@@ -39,6 +38,17 @@ def standing(rough, pale, gsd, woods=None, open_ground=None):
             found &= open_ground
         found |= woods
     return found
+
+
+def _middle(planes):
+    """The middle one of some planes at each pixel, the lower of the two where they are even in number: put in
+    order plane by plane, in a tenth of the time that sorting each pixel's values takes."""
+    ordered = []
+    for plane in planes:
+        for k, lower in enumerate(ordered):
+            ordered[k], plane = np.minimum(lower, plane), np.maximum(lower, plane)
+        ordered.append(plane)
+    return ordered[(len(ordered) - 1) // 2].copy()
 
 
 def water(bright, blue, rough, gsd, level):

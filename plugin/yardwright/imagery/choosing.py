@@ -10,11 +10,10 @@ from scipy.ndimage import (
     distance_transform_edt,
     label,
     median,
-    median_filter,
 )
 
 from .abreast import two_threads
-from .blending import membrane, smooth, summed
+from .blending import even, membrane, smooth, summed
 from .hiding import SHADE
 from .lightening import learn_light
 from .patches import grown
@@ -188,8 +187,9 @@ def _unfit(tally, k, match, level, own, about):
     shown = tally.uncovered[k]
     matched = match.apply(np.rint(shown.mean()).astype(np.uint8)) + level
     known = (tally.shade.count >= 0.5 * tally.pixels) & (shown.count > 0)
-    known &= own.mean(axis=2) < _TOO_BRIGHT * about.mean(axis=2)
-    darker = matched.mean(axis=2) < _DIM * np.minimum(own.mean(axis=2), about.mean(axis=2))
+    in_sun, lit_own = even(about), even(own)
+    known &= lit_own < _TOO_BRIGHT * in_sun
+    darker = even(matched) < _DIM * np.minimum(lit_own, in_sun)
     far = np.minimum(_apart(matched, own), _apart(matched, about)) > _STRANGE
     return known & (darker | far)
 
@@ -198,21 +198,22 @@ def _apart(ours, theirs):
     """How far two fields of colours differ in any channel, as a part of their brightness, (h, w)."""
     off = np.abs(ours - theirs)
     most = np.maximum(np.maximum(off[..., 0], off[..., 1]), off[..., 2])
-    return most / np.maximum(theirs.mean(axis=2), 30)
+    return most / np.maximum(even(theirs), 30)
 
 
 def _unlike_none(rest, known):
     """``known`` less what differs much from what is about it: a thing that one date alone shows."""
-    bright = rest.mean(axis=2)
+    bright = even(rest)
     for _ in range(2):
         middle = smooth(bright * known, _ABOUT) / np.maximum(smooth(known, _ABOUT), 1e-4)
-        known = known / (1 + ((bright - middle) / _ODD) ** 4)
+        odd = ((bright - middle) / _ODD) ** 2
+        known = known / (1 + odd * odd)
     return known
 
 
 def _unlikeness(rest, known):
     """How much two dates differ about each cell beyond a smooth difference, (h, w)."""
-    off = np.abs(rest).mean(axis=2) * known
+    off = even(np.abs(rest)) * known
     near = smooth(known, _NEAR)
     return smooth(off, _NEAR) / np.maximum(near, 1e-3) + 20.0 * (near < 1e-3)
 
@@ -238,19 +239,25 @@ def _orders(tally, unlike):
 def _is_shade(lit, dark, light, deep):
     """Which of the deep cells are darker than what lies about them in the sun, as shade is: a dark verge or
     a hedge taken for shade is not. lit, dark: (h, w, 3) means in the sun, spread from about, and in shade."""
-    drop = (lit - dark).mean(axis=2) / np.maximum((lit - light.shaded(lit)).mean(axis=2), 1.0)
+    drop = even(lit - dark) / np.maximum(even(lit - light.shaded(lit)), 1.0)
     spots, many = label(deep, np.ones((3, 3)))
     if not many:
         return deep
-    middle = median(drop, spots, np.arange(many + 1))
+    middle = np.zeros(many + 1)
+    middle[1:] = median(drop[deep], spots[deep], np.arange(1, many + 1))
     return (drop > _LEAST_DROP) & (middle[spots] > 2 * _LEAST_DROP)
 
 
 def _gaps(own, about):
     """Which cells, lightened, are much brighter than those beside them and than what lies about: a gap
     between two shadows, (h, w) bool."""
-    bright = own.mean(axis=2)
-    return bright > _TOO_BRIGHT * np.maximum(median_filter(bright, 3), about.mean(axis=2))
+    bright = even(own)
+    found = bright > _TOO_BRIGHT * even(about)
+    rows, columns = np.nonzero(found)
+    wide = np.pad(bright, 1, "edge")
+    beside = np.median([wide[rows + y, columns + x] for y in range(3) for x in range(3)], axis=0)
+    found[rows, columns] = bright[rows, columns] > _TOO_BRIGHT * beside
+    return found
 
 
 def _shown_in_the_sun(colours, lit, sunny):

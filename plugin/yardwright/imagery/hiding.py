@@ -141,6 +141,7 @@ class _Broad:
         self.pictures, self.matched, self.gsd, self.ground = pictures, matched, gsd, ground
         self.seen = [p[..., 3] > 127 for p in pictures]
         self.bright = [shade.brightness(p) for p in pictures]
+        self.blue = [shade.blueness(p) for p in pictures]
         self.rough = [canopy.roughness(b, gsd) for b in self.bright]
 
     def masks(self, looks):
@@ -196,11 +197,8 @@ class _Broad:
     def lips(self, turfs):
         """The margins of sand, (h, w) bool: slopes that each date's sun lights otherwise, so that only what
         is plainly shade is shade there."""
-        made = [
-            shade.lips(b, shade.blueness(p), turf, self.gsd, self.ground.open)
-            for b, p, turf in zip(self.bright, self.pictures, turfs)
-        ]
-        return np.logical_or.reduce(made)
+        looks = zip(self.bright, self.blue, turfs)
+        return np.logical_or.reduce([shade.lips(*one, self.gsd, self.ground.open) for one in looks])
 
     def waters(self):
         """How bright the drawn water is on each date, matched: a tuple, or None for too little of it."""
@@ -228,7 +226,7 @@ class _Broad:
     def likeness(self, turfs, stands, cloudy, reaches):
         """How much each date looks like shade, and thin shade too, two [(h, w) float32, ...], and where even
         the brightest of them does, (h, w) bool; None for that where there is but one."""
-        blue = [mean_about(shade.blueness(p), 3) for p in self.pictures]
+        blue = [mean_about(one, 3) for one in self.blue]
         barred = stands | self.water(turfs, blue) | self.roofs()
         seen = [s & ~c & ~barred for s, c in zip(self.seen, cloudy)]
         alone = [

@@ -17,12 +17,16 @@ def coarser(picture, factor):
         picture = np.pad(picture, ((0, down), (0, right)) + ((0, 0),) * (picture.ndim - 2), "edge")
     whole = picture.dtype.kind in "ub"
     wide = (np.uint16 if factor <= 16 else np.uint32) if whole else picture.dtype
-    total = picture[0::factor].astype(wide)
+    total = picture[0::factor].astype(wide, order="C")
     for row in range(1, factor):
         total += picture[row::factor]
+    # Four sums of 16 bits lie side by side in one of 64, and never run over: a fifth of the time.
+    if wide is np.uint16 and total.shape[2:] == (4,):
+        total = total.view(np.uint64)
     sums = total[:, 0::factor].copy()
     for column in range(1, factor):
         sums += total[:, column::factor]
+    sums = sums.view(wide)
     if picture.dtype == bool:
         return 2 * sums > factor * factor
     if picture.dtype.kind == "u":
@@ -57,8 +61,9 @@ def mean_about(plane, pixels):
 def _mean_along(plane, reach, axis):
     """The mean of the pixels within reach along an axis: a few sums of whole planes are up to three times as
     quick as a running one."""
-    wide = np.pad(plane, [(reach, reach) if k == axis else (0, 0) for k in range(plane.ndim)], "edge")
-    lines, many = wide.swapaxes(0, axis), plane.shape[axis]
+    lines, many = plane.swapaxes(0, axis), plane.shape[axis]
+    # Beyond the border it goes on as it ends.
+    lines = np.concatenate([*[lines[:1]] * reach, lines, *[lines[-1:]] * reach])
     total = lines[:many] + lines[1 : many + 1]
     for step in range(2, 2 * reach + 1):
         total += lines[step : many + step]
@@ -127,13 +132,11 @@ def _spread(plane, reach, which):
 
 
 def _with_neighbours(plane, step, axis, which):
-    made = plane.copy()
-    ahead = [slice(None)] * plane.ndim
-    behind = [slice(None)] * plane.ndim
-    ahead[axis], behind[axis] = slice(step, None), slice(None, -step)
-    a, b = tuple(ahead), tuple(behind)
-    which(made[b], plane[a], out=made[b])
-    which(made[a], plane[b], out=made[a])
+    made = np.empty_like(plane)
+    lines, new = plane.swapaxes(0, axis), made.swapaxes(0, axis)
+    which(lines[:-step], lines[step:], out=new[:-step])
+    new[-step:] = lines[-step:]
+    which(new[step:], lines[:-step], out=new[step:])
     return made
 
 

@@ -145,7 +145,7 @@ def by_comparison(bright, bluer, seen, reaches):
     likes, thin = [], []
     for b, blue, s, reach in zip(bright, bluer, seen, reaches):
         darker, lift = top - b, blue - tint
-        likes.append(np.where(s, likeness(darker, lift), 0))
+        likes.append(likeness(darker, lift) * s)
         if reach is None:
             thin.append(likes[-1])
         else:
