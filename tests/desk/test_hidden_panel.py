@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 from osgeo import gdal, osr
-from qgis.core import QgsRectangle
+from qgis.core import QgsRasterLayer, QgsRectangle
 from qgis.PyQt.QtCore import QDate, QEvent, QPoint, QPointF, Qt
 from qgis.PyQt.QtGui import QKeyEvent, QMouseEvent, QWheelEvent
 from qgis.PyQt.QtTest import QTest
@@ -14,6 +14,7 @@ from tests.desk.conftest import EAST, NORTH
 from tests.desk.test_dates import add_raster, add_row, pixels
 from tests.desk.test_in_hand import in_hand  # noqa: F401  the fixture
 from tests.desk.test_toolbar import iface  # noqa: F401  the fixture
+from tests.tiles import tiles_of
 
 SHADE, MOVER, SEEN = 1, 8, 128
 ORIGIN = EAST - 250, NORTH + 150
@@ -247,6 +248,31 @@ def test_a_date_that_cannot_be_read_is_said(panel, qtbot, tmp_path):
     (tmp_path / "images" / "2024-10-09.tif").write_bytes(b"no image")
     panel.masks.forget()
     qtbot.waitUntil(lambda: "2024-10-09" in panel.says.text() and not panel.masks.busy, timeout=20000)
+
+
+def test_a_date_on_a_server_is_fetched_and_can_be_corrected(panel, qtbot, tmp_path):
+    source = tiles_of(tmp_path / "images" / "2024-10-09.tif", tmp_path / "tiles", 18, PIXEL)
+    layer = QgsRasterLayer(source, "tiles", "wms")
+    panel.in_hand.project.addMapLayer(layer)
+    panel.canvas.setLayers([layer])
+    taken = QDate(2023, 5, 1)
+    add_row(panel.in_hand.layer("image"), id="tiles", source=source, taken=taken, gsd_m=PIXEL)
+    found(panel, qtbot)
+    panel.in_hand.refresh()
+    panel.dates.refresh()
+    panel.dates.show_date("tiles")
+    assert panel.masks.date == "tiles"
+    mask = found(panel, qtbot)
+    assert not panel.masks.says
+    rows, columns = np.meshgrid(np.arange(205, 255, 5), np.arange(160, 340, 10), indexing="ij")
+    assert (mask[at(panel, rows, columns)] & SHADE > 0).mean() > 0.9
+    assert (mask[at(panel, rows + 90, columns)] & SHADE > 0).mean() < 0.05
+    panel.brush_button.click()
+    panel.values.button(SEEN).click()
+    stroke(panel, (230, 180), (230, 220))
+    assert panel.masks.save() == 1
+    assert (tmp_path / "Larkmere_dates" / "tiles_hidden.tif").exists()
+    assert panel.masks.mask[at(panel, 230, 200)] == 0
 
 
 def test_closed_it_leaves_the_map_as_it_was(panel, qtbot):

@@ -13,6 +13,7 @@ from tests.desk.conftest import EAST, NORTH
 from tests.desk.test_dates import add_raster, add_row, pixels
 from tests.desk.test_in_hand import in_hand  # noqa: F401  the fixture
 from tests.desk.test_toolbar import iface  # noqa: F401  the fixture
+from tests.tiles import tiles_of
 
 PIXEL, SIDE = 0.5, 900
 ORIGIN = EAST - 60, NORTH + 400
@@ -163,28 +164,6 @@ def test_it_can_be_stopped_and_begun_again(dialog, qtbot):
     assert dialog._work is None and dialog.begin_button.isEnabled()
     run(dialog, qtbot)
     assert dialog.registration("2024-10-09") is not None
-
-
-ZOOM, WORLD = 18, 2 * np.pi * 6378137
-"""A level of the usual scheme of tiles, and the side of its world in Web Mercator."""
-
-
-def tiles_of(path, folder):
-    """Tiles of an image on the disk, as a server has them; the source of their layer."""
-    side, edge = WORLD / 2**ZOOM, WORLD / 2
-    web = gdal.Warp("", str(path), format="MEM", dstSRS="EPSG:3857", xRes=0.5, yRes=0.5, resampleAlg="cubic")
-    g = web.GetGeoTransform()
-    right, low = g[0] + g[1] * web.RasterXSize, g[3] + g[5] * web.RasterYSize
-    for column in range(int((g[0] + edge) / side), int((right + edge) / side) + 1):
-        (folder / str(ZOOM) / str(column)).mkdir(parents=True)
-        for row_ in range(int((edge - g[3]) / side), int((edge - low) / side) + 1):
-            x, y = column * side - edge, edge - row_ * side
-            bounds = {"outputBounds": (x, y - side, x + side, y), "width": 256, "height": 256}
-            tile = gdal.Warp("", web, format="MEM", resampleAlg="cubic", dstAlpha=True, **bounds)
-            gdal.GetDriverByName("PNG").CreateCopy(
-                str(folder / str(ZOOM) / str(column) / f"{row_}.png"), tile
-            )
-    return f"type=xyz&url=file://{folder}/{{z}}/{{x}}/{{y}}.png&zmin={ZOOM}&zmax={ZOOM}"
 
 
 def test_a_date_from_the_web_is_fetched_and_found(dialog, qtbot, tmp_path):

@@ -12,6 +12,8 @@ from scipy.ndimage import gaussian_filter
 from shapely.geometry import LineString, Point, box
 from yardwright.model.course import Feature
 
+from tests.tiles import tiles_of
+
 CRS = "EPSG:32630"
 EAST, NORTH = 512_000.0, 6_244_000.0
 SIDE, PIXEL = 700, 0.3
@@ -164,8 +166,6 @@ def test_bases_that_are_none(provider, course, tmp_path):
 
     with pytest.raises(QgsProcessingException, match="no image date “june”.*april, may"):
         compose(provider, course, tmp_path / "out", BASE="june")
-    with pytest.raises(QgsProcessingException, match="tiles cannot be the base"):
-        compose(provider, course, tmp_path / "out", BASE="tiles")
     (tmp_path / "april.tif").unlink()
     with pytest.raises(QgsProcessingException, match="april.tif"):
         compose(provider, course, tmp_path / "out")
@@ -184,6 +184,55 @@ def test_a_date_that_is_gone_or_not_registered_is_said(provider, course, tmp_pat
     (tmp_path / "may.tif").unlink()
     results, said = compose(provider, course, tmp_path / "out", DATES="may")
     assert results["PICTURES"] == 1 and any("may could not be used" in text for text in said)
+
+
+def on_server(course, source):
+    """Let the date “tiles” be tiles, and what April shows of its own."""
+    from yardwright.store.course_file import open_course
+    from yardwright.store.writing import editing
+
+    with closing(open_course(str(course))) as layers:
+        row = next(f for f in layers["image"].getFeatures() if f["id"] == "tiles")
+        with editing(layers, ["image"]) as edit:
+            edit.change("image", {row.id(): {"source": source, "gsd_m": PIXEL}})
+
+
+def test_a_date_on_a_server_is_fetched_where_it_is_named(provider, course, tmp_path):
+    on_server(course, tiles_of(tmp_path / "may.tif", tmp_path / "tiles", 19, PIXEL))
+    _, said = compose(provider, course, tmp_path / "all")
+    assert any("tiles was left out: it lies on a server" in text for text in said)
+    compose(provider, course, tmp_path / "file", DATES="may")
+    results, said = compose(provider, course, tmp_path / "web", DATES="tiles")
+    assert results["PICTURES"] == 1 and not any("tiles" in text for text in said)
+    shares = {row["date"]: float(row["share_pct"]) for row in rows_of(tmp_path / "web" / "composites.csv")}
+    assert shares["tiles"] > 2
+    # Where May uncovers the ground its tiles do, and look like it but for being drawn twice.
+    pictures = [gdal.Open(str(tmp_path / name / "hole_01.tif")) for name in ("web", "file")]
+    web, file = (picture.ReadAsArray().astype(float)[:3] for picture in pictures)
+    left, _, _, top, _, _ = pictures[0].GetGeoTransform()
+    x, y, half = SHADE
+    column, row = int((EAST + x - left) / PIXEL), int((top - NORTH - y) / PIXEL)
+    reach = int(half / PIXEL) - 6
+    there = (slice(None), slice(row - 15, row + 15), slice(column - reach, column + reach))
+    assert row > 15
+    assert np.abs(web - file)[there].mean() < 4 and np.abs((web - file)[there].mean()) < 1
+
+
+def test_a_date_on_a_server_is_the_base(provider, course, tmp_path):
+    on_server(course, tiles_of(tmp_path / "april.tif", tmp_path / "tiles", 19, PIXEL))
+    results, _ = compose(provider, course, tmp_path / "out", BASE="tiles", DATES="may")
+    assert results["PICTURES"] == 1
+    shares = {row["date"]: float(row["share_pct"]) for row in rows_of(tmp_path / "out" / "composites.csv")}
+    assert shares["tiles"] > 50 and shares["may"] > 2
+    assert gdal.Open(str(tmp_path / "out" / "hole_01.tif")).GetGeoTransform()[1] == PIXEL
+
+
+def test_a_server_that_is_not_there_is_said_and_the_other_dates_used(provider, course, tmp_path):
+    results, said = compose(provider, course, tmp_path / "out", DATES="may,tiles")
+    assert results["PICTURES"] == 1
+    assert any("tiles" in text and ("could not be used" in text or "shows nothing" in text) for text in said)
+    shares = {row["date"]: float(row["share_pct"]) for row in rows_of(tmp_path / "out" / "composites.csv")}
+    assert shares["may"] > 2
 
 
 def test_a_recipe_makes_the_same_pictures_again(provider, course, tmp_path):

@@ -233,9 +233,13 @@ class ComposingDialog(QDialog):
         return ""
 
     def _doubt(self, date):
+        from ..store.image_dates import is_fetched
+
         if not date.registered:
             return tr("Not registered: it is taken as it lies.")
-        return tr("Nobody has said that it may be printed.") if date.print_allowed is None else ""
+        if date.print_allowed is None:
+            return tr("Nobody has said that it may be printed.")
+        return tr("It is fetched from its server.") if is_fetched(date.source) else ""
 
     def base(self):
         """The id of the base."""

@@ -4,6 +4,8 @@ Nothing heavy is imported before it is used.
 """
 
 import math
+import tempfile
+from contextlib import contextmanager
 
 from qgis.core import QgsCoordinateTransform, QgsCsException, QgsGeometry, QgsPointXY
 from qgis.PyQt.QtCore import QObject, QTimer, pyqtSignal
@@ -18,6 +20,8 @@ COARSEST_M = 1.2
 _SOON_MS = 500
 _WIDER_M = 60.0
 """How far about the course’s features the looks of the dates are learnt, metres."""
+_KEPT_M = 500.0
+"""How far about them corrections of a date on a server are kept, metres: farther than any picture goes."""
 
 
 class Masks(QObject):
@@ -110,18 +114,15 @@ class Masks(QObject):
             self._tell(tr("Show one date alone to see what hides the ground on it."))
             return
         dates = self._dates()
-        chosen = next((date for date in dates if date.id == self.date), None)
-        if chosen is None:
-            raise YardwrightError(
-                tr("What hides the ground is found on images in files only."),
-                tr("Save what this web layer shows as an image, and make that a date."),
-            )
-        self.grid = self._grid_of_map(chosen)
+        if self.date not in [date.id for date in dates]:
+            self._tell(tr("Show one date alone to see what hides the ground on it."))
+            return
+        self.grid = self._grid_of_map()
         self._show()
         if self.grid is None:
             self._tell(tr("Zoom in: from this far what hides the ground cannot be told."))
             return
-        job = _Job(dates, self._extent(), self._metre(), self.grid, self.date)
+        job = _Job(dates, self._pixels(dates), self._extent(), self._metre(), self.grid, self.date)
         job.ground_of = self._ground_of()
         if self._looks_of == job.key:
             job.looks = self._looks
@@ -151,14 +152,22 @@ class Masks(QObject):
         self.told.emit()
 
     def _dates(self):
-        """The Dates in files, the base first."""
+        """The Dates, the base first. Of those on servers only the one that is looked at is fetched, and the
+        base."""
         from ..store.image_dates import dates_of, is_fetched
 
         dates = [date for date in dates_of(self.in_hand.course(), self.in_hand.place) if date.id]
-        dates = [date for date in dates if not is_fetched(date.path)]
         newest = sorted(dates, key=lambda date: date.taken, reverse=True)
         base = default_base(self.in_hand, [date.id for date in newest])
-        return sorted(newest, key=lambda date: date.id != base)
+        ordered = sorted(newest, key=lambda date: date.id != base)
+        return [date for date in ordered if date.id in (self.date, base) or not is_fetched(date.path)]
+
+    def _pixels(self, dates):
+        """What a pixel of each Date covers, in the unit of the course, by id."""
+        from ..guide.fetched import pixel_of
+
+        course = self.in_hand.course()
+        return {date.id: pixel_of(date.id, course) for date in dates}
 
     def _ground_of(self):
         """A function from a Grid to what is drawn there, made of plain values."""
@@ -166,10 +175,10 @@ class Masks(QObject):
 
         return DrawnGround(self.in_hand.course().features, 1 / self._metre()).ground
 
-    def _extent(self):
-        """Where the course lies, x least, y least, x greatest, y greatest in its CRS."""
+    def _extent(self, wider=_WIDER_M):
+        """x least, y least, x greatest, y greatest of the course and so many metres about it, in its CRS."""
         crs = self.in_hand.layer("hole").crs()
-        box = ground_of_course(self.in_hand, crs, _WIDER_M / self._metre())
+        box = ground_of_course(self.in_hand, crs, wider / self._metre())
         return box.xMinimum(), box.yMinimum(), box.xMaximum(), box.yMaximum()
 
     def _metre(self):
@@ -177,7 +186,7 @@ class Masks(QObject):
 
         return metres_per_unit(self.in_hand.course().crs)
 
-    def _grid_of_map(self, date):
+    def _grid_of_map(self):
         """The Grid that covers what the map shows, None where the map shows too much at once.
 
         Its pixels lie where those of every other such grid lie, so that nothing jumps as the map moves.
@@ -191,7 +200,7 @@ class Masks(QObject):
         coarse = math.hypot(box.width(), box.height()) / across
         if coarse * metre > COARSEST_M or not across:
             return None
-        row = next((one for one in self.in_hand.course().images if one.id == date.id), None)
+        row = next((one for one in self.in_hand.course().images if one.id == self.date), None)
         finest = (row.gsd_m if row is not None and row.gsd_m else 0.25) / metre
         pixel = max(coarse, finest)
         left, top = math.floor(box.xMinimum() / pixel) * pixel, math.ceil(box.yMaximum() / pixel) * pixel
@@ -252,7 +261,6 @@ class Masks(QObject):
             self._undone = []
             return 0
         from ..imagery.hand_masks import grid_for_mask, keep_mask
-        from ..imagery.reach import reach_of
         from ..store.image_dates import dates_of
 
         course = self.in_hand.course()
@@ -263,11 +271,21 @@ class Masks(QObject):
                 tr("Undo what took it out of the layer “Image date”."),
             )
         strokes = [stroke.moved_back(date.move) for stroke in self.strokes]
-        reach = reach_of(date, course.crs)
-        keep_mask(self._path(), strokes, grid_for_mask(reach.bounds, reach.pixel, course.crs))
+        keep_mask(self._path(), strokes, grid_for_mask(*self._reach(date, course), course.crs))
         self.strokes, self._undone, self._kept = [], [], None
         self._show()
         return count
+
+    def _reach(self, date, course):
+        """``(bounds, pixel)`` of a Date where its file puts them; a server's has no end: about the course."""
+        from ..guide.fetched import pixel_of
+        from ..imagery.reach import reach_of
+        from ..store.image_dates import is_fetched
+
+        if is_fetched(date.path):
+            return self._extent(_KEPT_M), pixel_of(date.id, course)
+        reach = reach_of(date, course.crs)
+        return reach.bounds, reach.pixel
 
     # What is to be seen
 
@@ -349,30 +367,42 @@ class Masks(QObject):
 
 
 class _Job:
-    """What the background needs, as plain values. ``looks``: those of an earlier look, None for none."""
+    """What the background needs, as plain values. ``pixels``: what a pixel of each date covers, by id.
+    ``looks``: the ids of the dates that can be used and the Looks, of an earlier look; None for none."""
 
-    def __init__(self, dates, extent, metre, grid, date_id):
-        self.dates, self.extent, self.metre, self.grid, self.date = dates, extent, metre, grid, date_id
+    def __init__(self, dates, pixels, extent, metre, grid, date_id):
+        self.dates, self.pixels, self.extent, self.metre = dates, pixels, extent, metre
+        self.grid, self.date = grid, date_id
         self.looks = self.ground_of = None
         # What the looks depend on. The extent grows with each feature: a little more of it changes nothing.
         self.key = tuple((one.id, one.path, one.move, one.taken_utc) for one in dates)
 
     def run(self, progress):
         """``(itself, the mask)``."""
-        from ..imagery.looking import look_at_all, mask_on
+        from ..imagery.looking import about, look_at_all, mask_on, whole_grid
         from ..imagery.told import Told
 
         told = Told(progress)
         if self.looks is None:
-            self.looks = look_at_all(
-                self.dates, self.extent, self.grid.crs, self.metre, self.ground_of, told.narrowed(0, 0.5)
-            )
+            whole = whole_grid(self.extent, self.grid.crs)
+            with self._fetched(self.dates, whole, told.narrowed(0, 0.3)) as dates:
+                usable, looks = look_at_all(dates, whole, self.metre, self.ground_of, told.narrowed(0.3, 0.5))
+            self.looks = [date.id for date in usable], looks
         usable, looks = self.looks
-        number = next((n for n, one in enumerate(usable) if one.id == self.date), None)
-        if number is None:
+        if self.date not in usable:
             raise YardwrightError(
                 tr("The image of {} shows nothing of the course, or cannot be read.").format(self.date),
                 tr("Check its source in the layer “Image date”."),
             )
-        rest = told.narrowed(0.5, 1)
-        return self, mask_on(usable, looks, number, self.grid, self.metre, self.ground_of, rest)
+        chosen = [date for date in self.dates if date.id in usable]
+        with self._fetched(chosen, about(self.grid, self.metre), told.narrowed(0.5, 0.7)) as dates:
+            number, rest = usable.index(self.date), told.narrowed(0.7, 1)
+            return self, mask_on(dates, looks, number, self.grid, self.metre, self.ground_of, rest)
+
+    @contextmanager
+    def _fetched(self, dates, grid, told):
+        """The Dates as files, those of servers fetched for a Grid and gone afterwards."""
+        from ..guide.fetched import fetched
+
+        with tempfile.TemporaryDirectory(prefix="yardwright-") as aside:
+            yield fetched(dates, grid, self.pixels, aside, told)

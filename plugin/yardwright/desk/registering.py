@@ -7,7 +7,7 @@ import math
 import os
 import shutil
 import tempfile
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from qgis.core import QgsMapLayerStyle, QgsRasterLayer
 
@@ -19,8 +19,6 @@ from .words import tr
 
 _NO_MOVE_M = 0.02
 """A shift of less than that, metres, is none."""
-_USUAL_M = 0.3
-"""What a pixel of a fetched picture covers where no date says what its own do, metres."""
 
 
 @dataclass(frozen=True)
@@ -51,14 +49,12 @@ def dates_to_register(in_hand):
 
 def asked_of(in_hand, base, others, ties):
     """What the background is asked, Asked, of Dates. Raises YardwrightError where the course has no place."""
-    from ..store.image_dates import metres_per_unit
+    from ..guide.fetched import pixel_of
 
     layer, course = in_hand.layer("hole"), in_hand.course()
     box = ground_of_course(in_hand, layer.crs())
     extent = box.xMinimum(), box.yMinimum(), box.xMaximum(), box.yMaximum()
-    stated = {image.id: image.gsd_m for image in course.images if image.gsd_m}
-    usual, metre = min(stated.values(), default=_USUAL_M), metres_per_unit(course.crs)
-    pixels = {date.id: stated.get(date.id, usual) / metre for date in (base, *others)}
+    pixels = {date.id: pixel_of(date.id, course) for date in (base, *others)}
     return Asked(base, tuple(others), pixels, extent, course.crs, ties)
 
 
@@ -98,7 +94,7 @@ def register_all(asked, found, progress):
                     readable = _readable(asked, date, aside, part.narrowed(0.0, 0.4))
                 found[date.id] = register(
                     *(base, readable, asked.extent, asked.crs),
-                    progress=_of(part if readable is date else part.narrowed(0.4, 1.0)),
+                    progress=(part if readable is date else part.narrowed(0.4, 1.0)).count,
                     ties_by_hand=asked.ties.get(date.id, ()),
                 )
             except YardwrightError as error:
@@ -106,28 +102,16 @@ def register_all(asked, found, progress):
     return found
 
 
-def _of(told):
-    """A Told as the function of (done, total) that work on pixels calls."""
-    return lambda done, total: told(done / total if total else 0.0) == 1
-
-
 def _readable(asked, date, aside, told):
     """A Date as a file that GDAL opens: what only QGIS can fetch is fetched into the folder ``aside``."""
-    from ..guide.fetched import fetch
-    from ..guide.rendered import ImageSource
+    from ..guide.fetched import readable
     from ..imagery.registration import FAR_M
-    from ..store.image_dates import is_fetched, metres_per_unit
-    from ..store.tables import safe_file_name
+    from ..store.image_dates import metres_per_unit
 
-    if not is_fetched(date.path):
-        return date
     x0, y0, x1, y1 = asked.extent
     far = FAR_M / metres_per_unit(asked.crs)
-    path = os.path.join(aside, f"{safe_file_name(date.id)}.tif")
-    source = ImageSource(date.id, "wms", date.path, "", None)
     bounds = (x0 - far, y0 - far, x1 + far, y1 + far)
-    fetch(source, bounds, asked.crs, asked.pixels[date.id], path, _of(told))
-    return replace(date, path=path, crs="")
+    return readable(date, bounds, asked.crs, asked.pixels[date.id], aside, told.count)
 
 
 def how(registration):

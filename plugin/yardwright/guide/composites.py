@@ -4,6 +4,7 @@ There is one a hole, over all that its pages may show, or one of the whole cours
 """
 
 import os
+import tempfile
 from dataclasses import dataclass, field
 
 import numpy as np
@@ -22,6 +23,7 @@ from ..model.words import say
 from ..store.date_files import file_of_date
 from ..store.files import written_beside
 from ..store.image_dates import dates_of, is_fetched, metres_per_unit
+from .fetched import endless, fetched, pixel_of
 from .rules import rights_not_said
 from .windows import SHOWS, plan_window
 
@@ -77,8 +79,9 @@ class Made:
 def usable_dates(course, place, base, others=None, for_print=True):
     """``([Date, ...], remarks)``: the base and the dates that may show what it hides.
 
-    place: where the course file lies. base: an id. others: ids, None for all. for_print: whether dates that
-    may not be printed are left out. Raises YardwrightError where the base cannot serve.
+    place: where the course file lies. base: an id. others: ids, None for all that are files, for whoever
+    has something fetched from a server is to say so. for_print: whether dates that may not be printed are
+    left out. Raises YardwrightError where the base cannot serve.
     """
     dates = {date.id: date for date in dates_of(course, place)}
     if base not in dates:
@@ -97,6 +100,8 @@ def usable_dates(course, place, base, others=None, for_print=True):
         if date.id == base or (others is not None and date.id not in others):
             continue
         reason = _why_not(date, for_print)
+        if others is None and is_fetched(date.path):
+            reason = reason or say("it lies on a server; it is fetched only where it is named")
         if reason:
             remarks.append(say("{date} was left out: {reason}.", date=date.id, reason=reason))
         else:
@@ -126,8 +131,6 @@ def _why_not(date, for_print):
         if date.licence:
             return say("its licence ({licence}) is not marked as one to print", licence=date.licence)
         return say("it is not marked as one that may be printed")
-    if is_fetched(date.path):
-        return say("it is a layer of a server and no file")
     return ""
 
 
@@ -146,9 +149,12 @@ def plan_recipe(course, place, dates, patches, windows, numbers, panel, pixel_m,
     grids = []
     for name, ground in bounds.items():
         middle = ((ground[0] + ground[2]) / 2, (ground[1] + ground[3]) / 2)
-        pixels = own_pixels(dates[0], course.crs, middle)
         if pixel_m is not None:
             pixels = OwnPixels(pixel_m * metre, 0.0, 0.0)
+        elif is_fetched(dates[0].path):
+            pixels = OwnPixels(pixel_of(dates[0].id, course), 0.0, 0.0)
+        else:
+            pixels = own_pixels(dates[0], course.crs, middle)
         grid = pixels.grid(ground, course.crs)
         grids.append((name, grid.geotransform, grid.width, grid.height))
     known = {date.id for date in dates}
@@ -216,6 +222,8 @@ def course_bounds(course, base, metre):
     base: a Date. metre: how many units of the course's CRS a metre is.
     """
     if not course.features:
+        if is_fetched(base.path):
+            raise endless(base.id)
         return bounds_of(base, course.crs)
     corners = np.array([feature.geometry.bounds for feature in course.features])
     margin = _ABOUT_M * metre
@@ -245,15 +253,19 @@ def composed(recipe, course, place, dates, folder, progress=None):
     def by_hand(name, grid):
         return read_mask(file_of_date(place, name, "hidden.tif"), grid, by_id[name].move)
 
+    pixels = {date.id: pixel_of(date.id, course) for date in used}
     told, failures, many = Told(progress), [], 0
     for done, (name, transform, width, height) in enumerate(recipe.windows):
         grid = Grid(width, height, tuple(transform), recipe.crs)
         part = told.narrowed(done / len(recipe.windows), (done + 1) / len(recipe.windows))
         path = os.path.join(folder, f"{name}.tif")
         try:
-            made = compose(
-                used, grid, ground.ground, ground.keep, patches, by_hand, path, part, recipe.options
-            )
+            with tempfile.TemporaryDirectory(prefix="yardwright-") as aside:
+                here = fetched(used, grid, pixels, aside, part.narrowed(0.0, 0.3))
+                rest = part.narrowed(0.3, 1.0) if here != used else part
+                made = compose(
+                    here, grid, ground.ground, ground.keep, patches, by_hand, path, rest, recipe.options
+                )
         except YardwrightError as error:
             failures.append((name, error))
             remarks.append(say("{name} was not made: {what}", name=name, what=error.what))

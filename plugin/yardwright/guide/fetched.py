@@ -1,6 +1,8 @@
 """What only QGIS can fetch (tiles, map services) laid down as a GeoTIFF, for the work on pixels."""
 
 import math
+import os
+from dataclasses import fields, replace
 from urllib.parse import parse_qs
 
 import numpy as np
@@ -17,20 +19,77 @@ from qgis.core import (
 from qgis.PyQt.QtCore import QSize
 from qgis.PyQt.QtGui import QColor
 
+from ..imagery.dates import Lost
 from ..imagery.grid import Grid, grid_crs
 from ..imagery.quiet import quiet_gdal
 from ..model.errors import YardwrightError
 from ..model.words import say
 from ..store.files import written_beside
+from ..store.image_dates import is_fetched, metres_per_unit
 from ..store.reading import crs_text
-from .rendered import drawn, raster_layer
+from ..store.tables import safe_file_name
+from .rendered import ImageSource, drawn, raster_layer
+
+USUAL_M = 0.3
+"""What a pixel is to cover where no date says what its own do, metres."""
 
 _BLOCK = 2048
+_ROOM = 8  # pixels beyond what is asked for, so that what is drawn of it later has its surroundings
 _WORLD = 40_075_016.685578488
 """Metres round the equator in Web Mercator (EPSG:3857): the width of the one tile of zoom 0."""
 _MOST = 16_384
 """Pixels a side that are fetched at most."""
 _TIFF = ("TILED=YES", "COMPRESS=DEFLATE", "ZLEVEL=1", "PHOTOMETRIC=RGB", "ALPHA=NON-PREMULTIPLIED")
+
+
+def pixel_of(date_id, course):
+    """How fine a date is worth fetching, in the unit of the Course's CRS: as its row says, else as the finest
+    that says so."""
+    stated = {image.id: image.gsd_m for image in course.images if image.gsd_m}
+    return stated.get(date_id, min(stated.values(), default=USUAL_M)) / metres_per_unit(course.crs)
+
+
+def readable(date, bounds, crs, pixel, folder, progress=None):
+    """A Date as one that GDAL opens: what only QGIS can fetch is laid down in a folder, any other is itself.
+
+    bounds: x least, y least, x greatest, y greatest on the ground in ``crs``, what is to be seen of it there;
+    it may lie as the Date's move says, or as it is. The rest as for ``fetch``.
+    """
+    if not is_fetched(date.path):
+        return date
+    x0, y0, x1, y1 = bounds
+    corners = np.array([(x0, y0), (x1, y0), (x1, y1), (x0, y1)])
+    corners = np.concatenate([corners, date.move.back(corners)])
+    room = _ROOM * pixel + (0.0 if date.move.local is None else date.move.local.most())
+    around = (*(corners.min(axis=0) - room).tolist(), *(corners.max(axis=0) + room).tolist())
+    path = os.path.join(folder, f"{safe_file_name(date.id)}.tif")
+    fetch(ImageSource(date.id, "wms", date.path, "", None), around, crs, pixel, path, progress)
+    return replace(date, path=path, crs="")
+
+
+def fetched(dates, grid, pixels, folder, told):
+    """The Dates, those of servers fetched for an upright Grid into a folder, or Lost.
+
+    pixels: how fine each is, by id, in the unit of the grid; no finer than its own is fetched. told: a Told.
+    """
+    corners, made = grid.corners(), []
+    bounds = (*corners.min(axis=0).tolist(), *corners.max(axis=0).tolist())
+    for done, date in enumerate(dates):
+        part = told.narrowed(done / len(dates), (done + 1) / len(dates))
+        pixel = max(pixels[date.id], grid.geotransform[1])
+        try:
+            made.append(readable(date, bounds, grid.crs, pixel, folder, part.count))
+        except YardwrightError as error:
+            made.append(Lost(**{one.name: getattr(date, one.name) for one in fields(date)}, why=error))
+    return made
+
+
+def endless(date_id):
+    """The error that a date of a server has no end to take for that of the course."""
+    return YardwrightError(
+        say("Nothing of the course is drawn yet, and “{date}” has no end.", date=date_id),
+        say("Take a date as base that is a file, or draw the lines of play first."),
+    )
 
 
 def fetch(image, bounds, crs, pixel, path, progress=None):

@@ -29,3 +29,13 @@ class Date:
     def open(self):
         """Its Image, for reading windows on the ground; a context."""
         return Image(self.path, self.crs or None, self.open_options, self.move)
+
+
+@dataclass(frozen=True)
+class Lost(Date):
+    """A date whose picture could not be had. why: the error that says so, raised by whoever opens it."""
+
+    why: Exception = None
+
+    def open(self):
+        raise self.why

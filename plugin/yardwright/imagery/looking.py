@@ -15,19 +15,25 @@ _COARSE_SIDE = 1000
 """Pixels to a side of the pictures that the dates' looks are learnt from."""
 
 
-def look_at_all(dates, bounds, crs, metre, ground_of=None, told=None):
-    """``(dates that can be used, Looks)`` of Dates, the base first, over the whole course.
-
-    bounds: x least, y least, x greatest, y greatest in ``crs``, whose unit is ``metre`` metres. ground_of: a
-    function from a Grid to the Ground drawn there, or None. told: a Told. Dates that cannot be read, or show
-    nothing there, are left out; YardwrightError where none is left; Cancelled.
-    """
-    told = told or Told(None)
+def whole_grid(bounds, crs):
+    """The coarse Grid that the looks of dates are learnt on. bounds: of the whole course, x least, y least, x
+    greatest, y greatest in ``crs``."""
     x0, y0, x1, y1 = bounds
     pixel = max((x1 - x0) / _COARSE_SIDE, (y1 - y0) / _COARSE_SIDE)
-    grid = Grid(
+    return Grid(
         math.ceil((x1 - x0) / pixel), math.ceil((y1 - y0) / pixel), (x0, pixel, 0, y1, 0, -pixel), crs
     )
+
+
+def look_at_all(dates, grid, metre, ground_of=None, told=None):
+    """``(dates that can be used, Looks)`` of Dates, the base first, over the whole course.
+
+    grid: as of ``whole_grid``, the unit of its CRS ``metre`` metres. ground_of: a function from a Grid to the
+    Ground drawn there, or None. told: a Told. Dates that cannot be read, or show nothing there, are left out;
+    YardwrightError where none is left; Cancelled.
+    """
+    told = told or Told(None)
+    pixel = grid.geotransform[1]
     usable, pictures, reasons = [], [], []
     for number, date in enumerate(dates):
         told(number / len(dates))
@@ -44,9 +50,25 @@ def look_at_all(dates, bounds, crs, metre, ground_of=None, told=None):
     if not usable:
         raise reasons[0] if reasons else _nothing_there()
     middle = grid.corners().mean(axis=0)
-    suns = tuple(sun_on_grid(date, crs, middle) for date in usable)
+    suns = tuple(sun_on_grid(date, grid.crs, middle) for date in usable)
     ground = ground_of(grid) if ground_of is not None else None
     return tuple(usable), learn_looks(pictures, pixel * metre, suns, ground)
+
+
+def about(grid, metre):
+    """An upright Grid with what lies about it that its masks depend on."""
+    g = grid.geotransform
+    edge = _edge(grid, metre)
+    return Grid(
+        grid.width + 2 * edge,
+        grid.height + 2 * edge,
+        (g[0] - edge * g[1], g[1], 0, g[3] - edge * g[5], 0, g[5]),
+        grid.crs,
+    )
+
+
+def _edge(grid, metre):
+    return math.ceil(HALO_M / metre / grid.geotransform[1])
 
 
 def mask_on(dates, looks, number, grid, metre, ground_of=None, told=None):
@@ -55,14 +77,7 @@ def mask_on(dates, looks, number, grid, metre, ground_of=None, told=None):
     dates, looks: as ``look_at_all`` gives them. Raises YardwrightError, Cancelled.
     """
     told = told or Told(None)
-    g = grid.geotransform
-    edge = math.ceil(HALO_M / metre / g[1])
-    wide = Grid(
-        grid.width + 2 * edge,
-        grid.height + 2 * edge,
-        (g[0] - edge * g[1], g[1], 0, g[3] - edge * g[5], 0, g[5]),
-        grid.crs,
-    )
+    wide, edge = about(grid, metre), _edge(grid, metre)
     pictures = []
     for done, date in enumerate(dates):
         part = told.narrowed(0.6 * done / len(dates), 0.6 * (done + 1) / len(dates))
@@ -70,7 +85,7 @@ def mask_on(dates, looks, number, grid, metre, ground_of=None, told=None):
             pictures.append(image.pixels(wide, part))
         told.check()
     ground = ground_of(wide) if ground_of is not None else None
-    mask = hidden(pictures, g[1] * metre, looks, ground)[number]
+    mask = hidden(pictures, grid.geotransform[1] * metre, looks, ground)[number]
     told.check()
     return mask[edge : edge + grid.height, edge : edge + grid.width]
 

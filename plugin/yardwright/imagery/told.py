@@ -15,6 +15,10 @@ class Told:
             self.cancelled = True
         return 0 if self.cancelled else 1
 
+    def count(self, done, total):
+        """The same for work that counts what it has done: whether it is to go on."""
+        return self(done / total if total else 0.0) == 1
+
     def check(self):
         if self.cancelled:
             raise Cancelled

@@ -45,7 +45,8 @@ class ComposeImage(YardwrightAlgorithm):
         self.ask_holes()
         self.ask(
             QgsProcessingParameterString("DATES", self.tr("Other dates"), optional=True),
-            "The ids of the dates that may show what the base hides, separated by commas. Empty: all.",
+            "The ids of the dates that may show what the base hides, separated by commas. Empty: all that "
+            "are files; what lies on a server is fetched only where it is named.",
             advanced=True,
         )
         self.ask(

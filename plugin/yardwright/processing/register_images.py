@@ -233,15 +233,11 @@ class _Run:
 
     def _readable(self, date, progress):
         """The Date as a file that GDAL opens: what only QGIS fetches is fetched to a temporary one."""
-        from dataclasses import replace
-
-        from ..guide.fetched import fetch
-        from ..guide.rendered import ImageSource
+        from ..guide.fetched import endless, pixel_of, readable
         from ..imagery.reach import reach_of
         from ..imagery.registration import FAR_M
         from ..store.image_dates import is_fetched
         from ..store.registering import ground_drawn
-        from ..store.tables import safe_file_name
 
         if self._extent is None:
             self._extent = ground_drawn(self._course, 30.0 / self._metre)
@@ -250,21 +246,9 @@ class _Run:
                 self._extent = reach_of(date, self._course.crs).bounds
             return date
         if self._extent is None:
-            raise YardwrightError(
-                self.tr("Nothing of the course is drawn yet, and “{}” has no end.").format(date.id),
-                self.tr("Take a date as base that is a file, or draw the lines of play first."),
-            )
-        image = next(one for one in self._course.images if one.id == date.id)
-        pixel = image.gsd_m / self._metre if image.gsd_m else self._usual_pixel()
+            raise endless(date.id)
         far = FAR_M / self._metre
         x0, y0, x1, y1 = self._extent
-        path = os.path.join(self._aside, safe_file_name(date.id) + ".tif")
-        source = ImageSource(date.id, "wms", date.path, "", None)
         bounds = (x0 - far, y0 - far, x1 + far, y1 + far)
-        fetch(source, bounds, self._course.crs, pixel, path, progress)
-        return replace(date, path=path, crs="")
-
-    def _usual_pixel(self):
-        """The side of a pixel to fetch where a date does not state one: that of the finest that does."""
-        stated = [image.gsd_m for image in self._course.images if image.gsd_m]
-        return min(stated, default=0.3) / self._metre
+        pixel = pixel_of(date.id, self._course)
+        return readable(date, bounds, self._course.crs, pixel, self._aside, progress)

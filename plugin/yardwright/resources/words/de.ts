@@ -3426,6 +3426,11 @@
         <translation>Es ist verzogen: jede Stelle wird um das verschoben, was dort gefunden wurde.</translation>
     </message>
     <message>
+        <location filename="../../desk/composing_dialog.py"/>
+        <source>It is fetched from its server.</source>
+        <translation>Wird von seinem Server geholt.</translation>
+    </message>
+    <message>
         <location filename="../../store/recovery.py"/>
         <source>It is kept as “{path}”.</source>
         <translation>Sie bleibt als „{path}“ erhalten.</translation>
@@ -4595,9 +4600,9 @@
         <translation>Von Bahn {number} ist nichts gezeichnet; sie wurde ausgelassen.</translation>
     </message>
     <message>
-        <location filename="../../processing/register_images.py"/>
-        <source>Nothing of the course is drawn yet, and “{}” has no end.</source>
-        <translation>Vom Platz ist noch nichts gezeichnet, und „{}“ hat kein Ende.</translation>
+        <location filename="../../guide/fetched.py"/>
+        <source>Nothing of the course is drawn yet, and “{date}” has no end.</source>
+        <translation>Vom Platz ist noch nichts gezeichnet, und „{date}“ hat kein Ende.</translation>
     </message>
     <message>
         <location filename="../../guide/composites.py"/>
@@ -5848,11 +5853,6 @@
         <translation>Das Blatt als „CSV UTF-8“ speichern oder seine Zellen einfügen.</translation>
     </message>
     <message>
-        <location filename="../../desk/masks.py"/>
-        <source>Save what this web layer shows as an image, and make that a date.</source>
-        <translation>Was dieser Web-Layer zeigt, als Bild speichern und daraus ein Datum machen.</translation>
-    </message>
-    <message>
         <location filename="../../desk/audit_dialog.py"/>
         <source>Saves the greens with their pins, as they are drawn now, as PDF for the committee.</source>
         <translation>Speichert die Grüns mit ihren Lochpositionen, wie sie jetzt gezeichnet sind, als PDF für die Spielleitung.</translation>
@@ -6388,7 +6388,7 @@
         <translation>Eine Sicherungskopie der Datei nehmen oder einen neuen Platz anlegen und die Objekte übernehmen.</translation>
     </message>
     <message>
-        <location filename="../../processing/register_images.py"/>
+        <location filename="../../guide/fetched.py"/>
         <source>Take a date as base that is a file, or draw the lines of play first.</source>
         <translation>Als Grundlage einen Aufnahmetag nehmen, der eine Datei ist, oder zuerst die Spiellinien zeichnen.</translation>
     </message>
@@ -7267,8 +7267,8 @@
     </message>
     <message>
         <location filename="../../processing/compose_image.py"/>
-        <source>The ids of the dates that may show what the base hides, separated by commas. Empty: all.</source>
-        <translation>Die Kennungen der Aufnahmetage, die zeigen dürfen, was die Grundlage verdeckt, durch Kommas getrennt. Leer: alle.</translation>
+        <source>The ids of the dates that may show what the base hides, separated by commas. Empty: all that are files; what lies on a server is fetched only where it is named.</source>
+        <translation>Die Kennungen der Aufnahmetage, die zeigen dürfen, was die Grundlage verdeckt, durch Kommas getrennt. Leer: alle, die Dateien sind; was auf einem Server liegt, wird nur geholt, wo es genannt ist.</translation>
     </message>
     <message>
         <location filename="../../processing/register_images.py"/>
@@ -8556,11 +8556,6 @@
     </message>
     <message>
         <location filename="../../desk/masks.py"/>
-        <source>What hides the ground is found on images in files only.</source>
-        <translation>Was den Boden verdeckt, wird nur auf Bildern in Dateien gefunden.</translation>
-    </message>
-    <message>
-        <location filename="../../desk/masks.py"/>
         <source>What hides the ground on {}</source>
         <translation>Was auf {} den Boden verdeckt</translation>
     </message>
@@ -9750,11 +9745,6 @@
         <translation>es enthält kein Bild</translation>
     </message>
     <message>
-        <location filename="../../guide/composites.py"/>
-        <source>it is a layer of a server and no file</source>
-        <translation>er ist ein Layer eines Servers und keine Datei</translation>
-    </message>
-    <message>
         <location filename="../../guide/pdf_objects.py"/>
         <source>it is locked</source>
         <translation>sie ist gesperrt</translation>
@@ -9828,6 +9818,11 @@
         <location filename="../../guide/page_templates.py"/>
         <source>it lacks {parts}</source>
         <translation>ihr fehlt {parts}</translation>
+    </message>
+    <message>
+        <location filename="../../guide/composites.py"/>
+        <source>it lies on a server; it is fetched only where it is named</source>
+        <translation>er liegt auf einem Server und wird nur geholt, wo er genannt ist</translation>
     </message>
     <message>
         <location filename="../../store/bring_in.py"/>
