@@ -89,6 +89,17 @@ def test_a_date_that_may_not_be_printed_is_grey_and_says_why(dialog):
     assert not dialog.asked().for_print
 
 
+def test_a_date_on_a_server_is_taken_when_it_is_ticked(dialog):
+    source = "type=xyz&url=https://tiles.invalid/{z}/{x}/{y}.png"
+    add_row(dialog.in_hand.layer("image"), id="web", source=source, rmse_m=0.1)
+    dialog.in_hand.refresh()
+    dialog.refresh()
+    assert "web" not in dialog.chosen() and not rows(dialog)["web"].isDisabled()
+    rows(dialog)["web"].setCheckState(0, Qt.CheckState.Checked)
+    dialog.refresh()
+    assert "web" in dialog.chosen() and "may be printed" in rows(dialog)["web"].text(2)
+
+
 def test_such_a_date_as_base_is_refused_with_the_reason(dialog):
     dialog.base_box.setCurrentIndex(dialog.base_box.findData("2023-04-12"))
     dialog.base_box.activated.emit(dialog.base_box.currentIndex())

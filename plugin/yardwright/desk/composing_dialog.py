@@ -199,13 +199,9 @@ class ComposingDialog(QDialog):
 
     def _list(self):
         before = {
-            self.list.topLevelItem(n).data(0, _ID): self.list.topLevelItem(n)
-            for n in range(self.list.topLevelItemCount())
-        }
-        off = {
-            one
-            for one, item in before.items()
-            if item.checkState(0) == Qt.CheckState.Unchecked and not item.isDisabled()
+            item.data(0, _ID): item.checkState(0) == Qt.CheckState.Checked
+            for item in map(self.list.topLevelItem, range(self.list.topLevelItemCount()))
+            if not item.isDisabled()
         }
         self.list.clear()
         for date in self.dates:
@@ -218,7 +214,7 @@ class ComposingDialog(QDialog):
             item.setFlags(item.flags() | Qt.ItemFlag.ItemIsUserCheckable)
             item.setIcon(0, icon("print_allowed" if date.print_allowed else "print_refused"))
             item.setDisabled(bool(remark))
-            ticked = not remark and date.id not in off
+            ticked = not remark and before.get(date.id, _taken_unasked(date))
             item.setCheckState(0, Qt.CheckState.Checked if ticked else Qt.CheckState.Unchecked)
             for column in range(3):
                 item.setToolTip(column, item.text(2))
@@ -410,6 +406,13 @@ class ComposingDialog(QDialog):
         while self._connections:
             signal, connection = self._connections.pop()
             signal.disconnect(connection)
+
+
+def _taken_unasked(date):
+    """Whether a date is ticked at first: what a server shows may not always be copied from it."""
+    from ..store.image_dates import is_fetched
+
+    return date.print_allowed is True or not is_fetched(date.source)
 
 
 def _said(what):
