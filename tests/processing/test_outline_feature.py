@@ -224,7 +224,7 @@ def test_tiles_are_fetched(provider, image, tmp_path):
     from qgis.core import QgsProject, QgsRasterLayer
 
     url = (tmp_path / "tiles").as_uri() + "/{z}/{x}/{y}.png"
-    layer = QgsRasterLayer(f"type=xyz&url={url}&zmin=0&zmax={zoom}", "tiles", "wms")
+    layer = QgsRasterLayer(f"type=xyz&url={url}&zmin={zoom}&zmax={zoom}", "tiles", "wms")
     assert layer.isValid()
     QgsProject.instance().addMapLayer(layer)
     try:

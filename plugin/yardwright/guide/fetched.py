@@ -3,6 +3,7 @@
 import math
 import os
 from dataclasses import fields, replace
+from itertools import product
 from urllib.parse import parse_qs
 
 import numpy as np
@@ -33,7 +34,7 @@ from .rendered import ImageSource, drawn, raster_layer
 USUAL_M = 0.3
 """What a pixel is to cover where no date says what its own do, metres."""
 
-_BLOCK = 2048
+_BLOCK, _TILE = 2048, 256
 _ROOM = 8  # pixels beyond what is asked for, so that what is drawn of it later has its surroundings
 _WORLD = 40_075_016.685578488
 """Metres round the equator in Web Mercator (EPSG:3857): the width of the one tile of zoom 0."""
@@ -103,6 +104,9 @@ def fetch(image, bounds, crs, pixel, path, progress=None):
     """
     layer = raster_layer(image)
     grid = _grid(layer, bounds, crs, pixel)
+    settings_of = _settings_of_tiles if _is_tiles(layer) else _settings
+    if _is_tiles(layer):
+        _draw_as_they_are(layer)
     blocks = [(x, y) for y in range(0, grid.height, _BLOCK) for x in range(0, grid.width, _BLOCK)]
     with written_beside(path) as draft, quiet_gdal(_cannot_be_written):
         target = gdal.GetDriverByName("GTiff").Create(
@@ -116,7 +120,8 @@ def fetch(image, bounds, crs, pixel, path, progress=None):
             def told(share, total, done=done):
                 return progress is None or progress(done + share / total, len(blocks))
 
-            values = drawn(_settings(layer, grid, x, y, size), told)
+            settings, (left, up) = settings_of(layer, grid, x, y, size)
+            values = drawn(settings, told)[up : up + size[1], left : left + size[0]]
             for band in range(4):
                 target.GetRasterBand(band + 1).WriteArray(np.ascontiguousarray(values[:, :, band]), x, y)
         target = None
@@ -143,17 +148,19 @@ def _grid(layer, bounds, crs, pixel):
     across = math.hypot(right.x() - middle.x(), up.x() - middle.x())
     down = math.hypot(right.y() - middle.y(), up.y() - middle.y())
     origin = (box.xMinimum(), box.yMaximum())
-    given = parse_qs(layer.source())
-    if given.get("type") == ["xyz"]:
+    if _is_tiles(layer):
+        given = parse_qs(layer.source())
         levels = [int(given.get(name, [usual])[0]) for name, usual in (("zmin", "0"), ("zmax", "22"))]
         zoom = min(max(math.ceil(math.log2(_WORLD / 256 / across) - 0.01), levels[0]), levels[1])
-        across = down = _WORLD / 256 / 2**zoom
+        across = down = _WORLD / _TILE / 2**zoom
         columns, rows = (
-            math.floor((origin[0] + _WORLD / 2) / across), math.floor((_WORLD / 2 - origin[1]) / down)
-        )  # fmt: skip
-        origin = (columns * across - _WORLD / 2, _WORLD / 2 - rows * down)
+            math.floor(at / across / _TILE) for at in (origin[0] + _WORLD / 2, _WORLD / 2 - origin[1])
+        )
+        origin = (columns * _TILE * across - _WORLD / 2, _WORLD / 2 - rows * _TILE * down)
     width = math.ceil((box.xMaximum() - origin[0]) / across)
     height = math.ceil((origin[1] - box.yMinimum()) / down)
+    if _is_tiles(layer):
+        width, height = (-(-size // _TILE) * _TILE for size in (width, height))
     if max(width, height) > _MOST:
         raise YardwrightError(
             say("{width} x {height} pixels are too many to fetch.", width=width, height=height),
@@ -162,7 +169,21 @@ def _grid(layer, bounds, crs, pixel):
     return Grid(width, height, (origin[0], across, 0.0, origin[1], 0.0, -down), crs_text(layer.crs()))
 
 
+def _is_tiles(layer):
+    """Whether a layer is one of tiles by the usual scheme, whose own pixels are fetched, tile by tile."""
+    given = parse_qs(layer.source())
+    return given.get("type") == ["xyz"] and given.get("tilePixelRatio") != ["2"]
+
+
+def _draw_as_they_are(layer):
+    """Let QGIS draw the pixels of tiles as they are: to smooth them it fetches up to 64 times as many, of
+    deeper levels, and takes a hundred times as long for what is no nearer to the truth."""
+    layer.resampleFilter().setZoomedInResampler(None)
+    layer.resampleFilter().setZoomedOutResampler(None)
+
+
 def _settings(layer, grid, x, y, size):
+    """``(QgsMapSettings that draw a block of a grid, (columns, rows) drawn before it)``."""
     (left, top), (right, low) = grid.to_ground([(x, y), (x + size[0], y + size[1])])
     settings = QgsMapSettings()
     settings.setLayers([layer])
@@ -171,7 +192,21 @@ def _settings(layer, grid, x, y, size):
     settings.setOutputSize(QSize(*size))
     settings.setExtent(QgsRectangle(left, low, right, top))
     settings.setBackgroundColor(QColor(0, 0, 0, 0))
-    return settings
+    return settings, (0, 0)
+
+
+def _settings_of_tiles(layer, grid, x, y, size):
+    """The same for whole tiles. QGIS puts some of them a pixel off where the corner of what it draws is other
+    than 0, 0, be it by the last bit; with a tile more on one side or another it is."""
+    for more in product((0, _TILE), repeat=4):
+        left, up, right, down = more
+        wider = size[0] + left + right, size[1] + up + down
+        settings, _ = _settings(layer, grid, x - left, y - up, wider)
+        extent = settings.visibleExtent()
+        corner = settings.mapToPixel().transform(extent.xMinimum(), extent.yMaximum())
+        if corner.x() == 0 and corner.y() == 0:
+            return settings, (left, up)
+    return _settings(layer, grid, x, y, size)
 
 
 def _cannot_be_written(reason):

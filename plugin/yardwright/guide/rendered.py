@@ -7,6 +7,7 @@ its renderer. A layer is described on the main thread (``image_source``) and rea
 import math
 import os
 import tempfile
+from contextlib import contextmanager
 from dataclasses import dataclass, replace
 
 import numpy as np
@@ -20,7 +21,7 @@ from qgis.core import (
     QgsRasterLayer,
     QgsRectangle,
 )
-from qgis.PyQt.QtCore import QEventLoop, QSize, Qt, QTimer
+from qgis.PyQt.QtCore import QCoreApplication, QEventLoop, QSize, Qt, QThread, QThreadPool, QTimer
 from qgis.PyQt.QtGui import QColor, QImage, QPainter
 
 from ..imagery.moves import STAY
@@ -205,12 +206,28 @@ def _wait_for(job, progress):
     job.finished.connect(loop.quit)
     timer.timeout.connect(look)
     timer.start(_LOOK_EVERY_MS)
-    job.start()
-    if job.isActive():
-        loop.exec()
+    with _making_room():
+        job.start()
+        if job.isActive():
+            loop.exec()
     timer.stop()
     if stopped:
         raise Cancelled
+
+
+@contextmanager
+def _making_room():
+    """Give the thread's place away while it waits. QGIS draws in the same few threads as it runs its tasks
+    in, one a core: on two cores a task and what it waits for would leave none to draw the map with."""
+    if QThread.currentThread() == QCoreApplication.instance().thread():
+        yield
+        return
+    threads = QThreadPool.globalInstance()
+    threads.releaseThread()
+    try:
+        yield
+    finally:
+        threads.reserveThread()
 
 
 def _pixels(image):
