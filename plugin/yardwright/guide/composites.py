@@ -254,6 +254,7 @@ def composed(recipe, course, place, dates, folder, progress=None):
         return read_mask(file_of_date(place, name, "hidden.tif"), grid, by_id[name].move)
 
     pixels = {date.id: pixel_of(date.id, course) for date in used}
+    fetching = 0.3 if any(is_fetched(date.path) for date in used) else 0.0
     told, failures, many = Told(progress), [], 0
     for done, (name, transform, width, height) in enumerate(recipe.windows):
         grid = Grid(width, height, tuple(transform), recipe.crs)
@@ -261,8 +262,8 @@ def composed(recipe, course, place, dates, folder, progress=None):
         path = os.path.join(folder, f"{name}.tif")
         try:
             with tempfile.TemporaryDirectory(prefix="yardwright-") as aside:
-                here = fetched(used, grid, pixels, aside, part.narrowed(0.0, 0.3))
-                rest = part.narrowed(0.3, 1.0) if here != used else part
+                here = fetched(used, grid, pixels, aside, part.narrowed(0.0, fetching))
+                rest = part.narrowed(fetching, 1.0)
                 made = compose(
                     here, grid, ground.ground, ground.keep, patches, by_hand, path, rest, recipe.options
                 )
