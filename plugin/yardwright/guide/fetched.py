@@ -2,6 +2,7 @@
 
 import math
 import os
+import tempfile
 from dataclasses import fields, replace
 from itertools import product
 from urllib.parse import parse_qs
@@ -63,7 +64,8 @@ def readable(date, bounds, crs, pixel, folder, progress=None):
     corners = np.concatenate([corners, date.move.back(corners)])
     room = _ROOM * pixel + (0.0 if date.move.local is None else date.move.local.most())
     around = (*(corners.min(axis=0) - room).tolist(), *(corners.max(axis=0) + room).tolist())
-    path = os.path.join(folder, f"{safe_file_name(date.id)}.tif")
+    # Two ids may make one file name.
+    path = os.path.join(tempfile.mkdtemp(dir=folder), f"{safe_file_name(date.id)}.tif")
     fetch(ImageSource(date.id, "wms", date.path, "", None), around, crs, pixel, path, progress)
     return replace(date, path=path, crs="")
 
@@ -172,7 +174,8 @@ def _grid(layer, bounds, crs, pixel):
 def _is_tiles(layer):
     """Whether a layer is one of tiles by the usual scheme, whose own pixels are fetched, tile by tile."""
     given = parse_qs(layer.source())
-    return given.get("type") == ["xyz"] and given.get("tilePixelRatio") != ["2"]
+    usual = given.get("crs", ["EPSG:3857"]) == ["EPSG:3857"] and given.get("tilePixelRatio") != ["2"]
+    return given.get("type") == ["xyz"] and usual
 
 
 def _draw_as_they_are(layer):
