@@ -180,7 +180,7 @@ def _is_tiles(layer):
 
 def _draw_as_they_are(layer):
     """Let QGIS draw the pixels of tiles as they are: to smooth them it fetches up to 64 times as many, of
-    deeper levels, and takes a hundred times as long for what is no nearer to the truth."""
+    deeper levels, and takes many times as long for what is no nearer to the truth."""
     layer.resampleFilter().setZoomedInResampler(None)
     layer.resampleFilter().setZoomedOutResampler(None)
 
