@@ -33,6 +33,9 @@ def drive(desk):
     desk.click(window.design_button)
     yield 3000
     designer = iface.openLayoutDesigners()[0]
+    # QGIS 3.40 opens it so small that its toolbar hides most buttons.
+    designer_window().resize(1300, 820)
+    yield 700
     desk.shot("designer", designer_window())
     desk.result["name"] = designer.masterLayout().name()
     layout = designer.layout()
