@@ -12,7 +12,14 @@ def tiles_of(path, folder, zoom=18, pixel=0.5):
     their layer."""
     side, edge = _WORLD / 2**zoom, _WORLD / 2
     web = gdal.Warp(
-        "", str(path), format="MEM", dstSRS="EPSG:3857", xRes=pixel, yRes=pixel, resampleAlg="cubic"
+        "",
+        str(path),
+        format="MEM",
+        dstSRS="EPSG:3857",
+        xRes=pixel,
+        yRes=pixel,
+        resampleAlg="cubic",
+        dstAlpha=True,
     )
     g = web.GetGeoTransform()
     right, low = g[0] + g[1] * web.RasterXSize, g[3] + g[5] * web.RasterYSize

@@ -166,6 +166,8 @@ def test_bases_that_are_none(provider, course, tmp_path):
 
     with pytest.raises(QgsProcessingException, match="no image date “june”.*april, may"):
         compose(provider, course, tmp_path / "out", BASE="june")
+    with pytest.raises(QgsProcessingException, match="tiles"):
+        compose(provider, course, tmp_path / "out", BASE="tiles")
     (tmp_path / "april.tif").unlink()
     with pytest.raises(QgsProcessingException, match="april.tif"):
         compose(provider, course, tmp_path / "out")

@@ -12,6 +12,7 @@ from shapely import wkt
 from shapely.geometry import Point, Polygon
 
 from sample_project import plan
+from tests.tiles import tiles_of
 
 GSD = 0.2
 SIZE = 700
@@ -204,27 +205,11 @@ def test_a_place_beside_the_image_or_where_it_is_clear_is_declined(provider, pic
 
 
 def test_tiles_are_fetched(provider, image, tmp_path):
-    """Tiles cut from the image by GDAL's own tiling of Web Mercator, taken as a server's."""
-    mercator = str(tmp_path / "mercator.tif")
-    zoom, pixel = 20, 40_075_016.685578488 / 256 / 2**20
-    gdal.Warp(mercator, image, dstSRS="EPSG:3857", xRes=pixel, yRes=pixel, resampleAlg="cubic", dstAlpha=True)
-    whole = gdal.Open(mercator)
-    g = whole.GetGeoTransform()
-    half, tile = 40_075_016.685578488 / 2, 256 * pixel
-    (west, east) = (math.floor((x + half) / tile) for x in (g[0], g[0] + whole.RasterXSize * pixel))
-    (north, south) = (math.floor((half - y) / tile) for y in (g[3], g[3] - whole.RasterYSize * pixel))
-    for column in range(west, east + 1):
-        folder = tmp_path / "tiles" / str(zoom) / str(column)
-        folder.mkdir(parents=True)
-        for row in range(north, south + 1):
-            corner = column * tile - half, half - row * tile
-            bounds = (corner[0], corner[1] - tile, corner[0] + tile, corner[1])
-            made = gdal.Warp("", whole, format="MEM", outputBounds=bounds, width=256, height=256)
-            gdal.Translate(str(folder / f"{row}.png"), made, format="PNG")
+    """Tiles cut from the image by GDAL, taken as a server's."""
+    source = tiles_of(image, tmp_path / "tiles", 20, 40_075_016.685578488 / 256 / 2**20)
     from qgis.core import QgsProject, QgsRasterLayer
 
-    url = (tmp_path / "tiles").as_uri() + "/{z}/{x}/{y}.png"
-    layer = QgsRasterLayer(f"type=xyz&url={url}&zmin={zoom}&zmax={zoom}", "tiles", "wms")
+    layer = QgsRasterLayer(source, "tiles", "wms")
     assert layer.isValid()
     QgsProject.instance().addMapLayer(layer)
     try:

@@ -229,13 +229,11 @@ class ComposingDialog(QDialog):
         return ""
 
     def _doubt(self, date):
-        from ..store.image_dates import is_fetched
-
         if not date.registered:
             return tr("Not registered: it is taken as it lies.")
         if date.print_allowed is None:
             return tr("Nobody has said that it may be printed.")
-        return tr("It is fetched from its server.") if is_fetched(date.source) else ""
+        return tr("It is fetched from its server.") if date.on_server else ""
 
     def base(self):
         """The id of the base."""
@@ -410,9 +408,7 @@ class ComposingDialog(QDialog):
 
 def _taken_unasked(date):
     """Whether a date is ticked at first: what a server shows may not always be copied from it."""
-    from ..store.image_dates import is_fetched
-
-    return date.print_allowed is True or not is_fetched(date.source)
+    return date.print_allowed is True or not date.on_server
 
 
 def _said(what):

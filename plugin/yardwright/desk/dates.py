@@ -88,6 +88,13 @@ class DateOfImage:
         return (self.layer_id,) if self.layer_id else ()
 
     @property
+    def on_server(self):
+        """Whether its image is fetched from a server."""
+        from ..store.image_dates import is_fetched
+
+        return is_fetched(self.source)
+
+    @property
     def registered(self):
         """Whether somebody has laid it on another date."""
         return self.moved or self.rmse_m is not None

@@ -110,10 +110,9 @@ class Masks(QObject):
             self._tell(f"{error.what} {error.remedy}")
 
     def _begin(self):
-        if not self.date or self.in_hand.place is None:
-            self._tell(tr("Show one date alone to see what hides the ground on it."))
-            return
-        dates = self._dates()
+        from ..guide.fetched import pixels_of
+
+        dates = self._dates() if self.in_hand.place is not None else []
         if self.date not in [date.id for date in dates]:
             self._tell(tr("Show one date alone to see what hides the ground on it."))
             return
@@ -122,7 +121,8 @@ class Masks(QObject):
         if self.grid is None:
             self._tell(tr("Zoom in: from this far what hides the ground cannot be told."))
             return
-        job = _Job(dates, self._pixels(dates), self._extent(), self._metre(), self.grid, self.date)
+        pixels = pixels_of(dates, self.in_hand.course())
+        job = _Job(dates, pixels, self._extent(), self._metre(), self.grid, self.date)
         job.ground_of = self._ground_of()
         if self._looks_of == job.key:
             job.looks = self._looks
@@ -161,13 +161,6 @@ class Masks(QObject):
         base = default_base(self.in_hand, [date.id for date in newest])
         ordered = sorted(newest, key=lambda date: date.id != base)
         return [date for date in ordered if date.id in (self.date, base) or not is_fetched(date.path)]
-
-    def _pixels(self, dates):
-        """What a pixel of each Date covers, in the unit of the course, by id."""
-        from ..guide.fetched import pixel_of
-
-        course = self.in_hand.course()
-        return {date.id: pixel_of(date.id, course) for date in dates}
 
     def _ground_of(self):
         """A function from a Grid to what is drawn there, made of plain values."""

@@ -49,12 +49,12 @@ def dates_to_register(in_hand):
 
 def asked_of(in_hand, base, others, ties):
     """What the background is asked, Asked, of Dates. Raises YardwrightError where the course has no place."""
-    from ..guide.fetched import pixel_of
+    from ..guide.fetched import pixels_of
 
     layer, course = in_hand.layer("hole"), in_hand.course()
     box = ground_of_course(in_hand, layer.crs())
     extent = box.xMinimum(), box.yMinimum(), box.xMaximum(), box.yMaximum()
-    pixels = {date.id: pixel_of(date.id, course) for date in (base, *others)}
+    pixels = pixels_of((base, *others), course)
     return Asked(base, tuple(others), pixels, extent, course.crs, ties)
 
 

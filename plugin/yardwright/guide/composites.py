@@ -23,7 +23,7 @@ from ..model.words import say
 from ..store.date_files import file_of_date
 from ..store.files import written_beside
 from ..store.image_dates import dates_of, is_fetched, metres_per_unit
-from .fetched import endless, fetched, pixel_of
+from .fetched import endless, fetched, pixel_of, pixels_of
 from .rules import rights_not_said
 from .windows import SHOWS, plan_window
 
@@ -253,7 +253,7 @@ def composed(recipe, course, place, dates, folder, progress=None):
     def by_hand(name, grid):
         return read_mask(file_of_date(place, name, "hidden.tif"), grid, by_id[name].move)
 
-    pixels = {date.id: pixel_of(date.id, course) for date in used}
+    pixels = pixels_of(used, course)
     fetching = 0.3 if any(is_fetched(date.path) for date in used) else 0.0
     told, failures, many = Told(progress), [], 0
     for done, (name, transform, width, height) in enumerate(recipe.windows):

@@ -36,7 +36,7 @@ USUAL_M = 0.3
 """What a pixel is to cover where no date says what its own do, metres."""
 
 _BLOCK, _TILE = 2048, 256
-_ROOM = 8  # pixels beyond what is asked for, so that what is drawn of it later has its surroundings
+_ROOM = 8  # pixels beyond what is asked for
 _WORLD = 40_075_016.685578488
 """Metres round the equator in Web Mercator (EPSG:3857): the width of the one tile of zoom 0."""
 _MOST = 16_384
@@ -51,6 +51,19 @@ def pixel_of(date_id, course):
     return stated.get(date_id, min(stated.values(), default=USUAL_M)) / metres_per_unit(course.crs)
 
 
+def pixels_of(dates, course):
+    """The same for several Dates, by id."""
+    return {date.id: pixel_of(date.id, course) for date in dates}
+
+
+def around(places, move, pixel):
+    """x least, y least, x greatest, y greatest of what is to be fetched for a picture that a Move brings onto
+    the ground. places: (n, 2) that it is to show, where its file puts them. pixel: the side of one."""
+    # What is drawn of it later needs its surroundings.
+    room = _ROOM * pixel + (0.0 if move.local is None else move.local.most())
+    return (*(places.min(axis=0) - room).tolist(), *(places.max(axis=0) + room).tolist())
+
+
 def readable(date, bounds, crs, pixel, folder, progress=None):
     """A Date as one that GDAL opens: what only QGIS can fetch is laid down in a folder, any other is itself.
 
@@ -61,12 +74,10 @@ def readable(date, bounds, crs, pixel, folder, progress=None):
         return date
     x0, y0, x1, y1 = bounds
     corners = np.array([(x0, y0), (x1, y0), (x1, y1), (x0, y1)])
-    corners = np.concatenate([corners, date.move.back(corners)])
-    room = _ROOM * pixel + (0.0 if date.move.local is None else date.move.local.most())
-    around = (*(corners.min(axis=0) - room).tolist(), *(corners.max(axis=0) + room).tolist())
+    whole = around(np.concatenate([corners, date.move.back(corners)]), date.move, pixel)
     # Two ids may make one file name.
     path = os.path.join(tempfile.mkdtemp(dir=folder), f"{safe_file_name(date.id)}.tif")
-    fetch(ImageSource(date.id, "wms", date.path, "", None), around, crs, pixel, path, progress)
+    fetch(ImageSource(date.id, "wms", date.path, "", None), whole, crs, pixel, path, progress)
     return replace(date, path=path, crs="")
 
 

@@ -23,7 +23,7 @@ from ..imagery.outline import SOUGHT, outline
 from ..imagery.reach import reach_of
 from ..model.errors import Cancelled, YardwrightError
 from ..model.words import say
-from .fetched import fetch
+from .fetched import around, fetch
 
 _ROOM = 1.05
 """How much wider the window is than what is sought asks for."""
@@ -196,9 +196,8 @@ def _window(image, move, middle, plane, metre, sought, aside, progress):
     if image.provider != "gdal":
         wanted = max(_FETCHED * sought.blur / metre, side / _MOST)
         path = os.path.join(aside, "fetched.tif")
-        room = side / 2 + 8 * wanted + (0.0 if move.local is None else move.local.most())
-        (x, y) = np.asarray(move.back(np.array([middle])))[0].tolist()
-        fetch(image, (x - room, y - room, x + room, y + room), plane, wanted, path, progress)
+        corners = move.back(np.array([middle])) + np.array([(-0.5, -0.5), (0.5, 0.5)]) * side
+        fetch(image, around(corners, move, wanted), plane, wanted, path, progress)
         date = Date(image.name, path)
     pixel = max(reach_of(date, plane).pixel, _FINEST * sought.blur / metre, side / _MOST)
     size = max(3, math.ceil(side / pixel))

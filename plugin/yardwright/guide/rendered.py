@@ -106,13 +106,11 @@ def make_picture(image, plan, folder, form="png", progress=None, retouch=None, m
 
 def _moved_picture(image, plan, folder, form, progress, retouch, move):
     """The picture of what only QGIS can fetch and lies off: fetched as it lies, then cut as it is moved."""
-    from .fetched import fetch
+    from .fetched import around, fetch
 
-    corners = move.back(plan.grid.corners())
     g = plan.grid.geotransform
     pixel = math.sqrt(abs(g[1] * g[5] - g[2] * g[4]))
-    room = 8 * pixel + (0.0 if move.local is None else move.local.most())
-    bounds = (*(corners.min(axis=0) - room).tolist(), *(corners.max(axis=0) + room).tolist())
+    bounds = around(move.back(plan.grid.corners()), move, pixel)
     with tempfile.TemporaryDirectory() as aside:
         path = os.path.join(aside, "fetched.tif")
         fetch(image, bounds, plan.grid.crs, pixel, path, progress)

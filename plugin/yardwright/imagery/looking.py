@@ -6,6 +6,7 @@ import numpy as np
 
 from ..model.errors import YardwrightError
 from ..model.words import say
+from .aside import Block
 from .grid import Grid
 from .hiding import EMPTY, HALO_M, hidden, learn_looks
 from .sun import sun_on_grid
@@ -57,14 +58,8 @@ def look_at_all(dates, grid, metre, ground_of=None, told=None):
 
 def about(grid, metre):
     """An upright Grid with what lies about it that its masks depend on."""
-    g = grid.geotransform
     edge = _edge(grid, metre)
-    return Grid(
-        grid.width + 2 * edge,
-        grid.height + 2 * edge,
-        (g[0] - edge * g[1], g[1], 0, g[3] - edge * g[5], 0, g[5]),
-        grid.crs,
-    )
+    return Block(-edge, -edge, grid.width + 2 * edge, grid.height + 2 * edge).grid(grid)
 
 
 def _edge(grid, metre):
